@@ -1,0 +1,481 @@
+//! The forecast: a pure function of the plan.
+//!
+//! Every scenario of the ensemble goes through the whole chain to whole packages; the spreads are read off
+//! at the end. `likely` is the middle case, in which the ledger adds up exactly and the plate is drawn;
+//! `low` and `high` bound the middle 80 % of the thousand draws.
+
+use crate::anatomy::{Muscle, Side};
+use crate::carcass::{self, Carcass};
+use crate::ensemble::{COVERED, Draw, SCENARIOS};
+use crate::estimate::Estimate;
+use crate::packing;
+use crate::pieces::{self, Body, Pieces};
+use crate::plan::Plan;
+use crate::product::{Cut, Product, RoastSize};
+use crate::rules::{self, Reason, Verdict};
+use crate::tables;
+use crate::units::{Area, Length, Mass};
+
+/// How much spread the hand has around the planned thickness, at 90 % (judgement).
+const HAND_SPREAD: Estimate<f64> = Estimate::row(-0.08, 0.0, 0.08);
+
+/// A line of the ledger. The lines after `Live` add up to it, in every scenario.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Line {
+    /// What went in.
+    Live,
+    /// Organs of chest and belly.
+    Viscera,
+    /// Head, hide and lower legs.
+    HeadHideFeet,
+    /// Bone, with the scraps on it.
+    Bone,
+    /// Fat, membrane, silverskin, tendon.
+    Trim,
+    /// Water lost while hanging and cutting, and dry crust.
+    Drying,
+    /// Meat around the wound.
+    Wound,
+    /// Meat left on the bones.
+    LeftBehind,
+    /// Groups that were not taken.
+    NotRecovered,
+    /// Parts thrown away on purpose.
+    Discarded,
+    /// What goes into packages.
+    TakeHome,
+}
+
+impl Line {
+    /// Every line, top to bottom.
+    pub const ALL: [Line; 11] = [
+        Line::Live,
+        Line::Viscera,
+        Line::HeadHideFeet,
+        Line::Bone,
+        Line::Trim,
+        Line::Drying,
+        Line::Wound,
+        Line::LeftBehind,
+        Line::NotRecovered,
+        Line::Discarded,
+        Line::TakeHome,
+    ];
+
+    /// The name used by scripts.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Line::Live => "live",
+            Line::Viscera => "viscera",
+            Line::HeadHideFeet => "head_hide_feet",
+            Line::Bone => "bone",
+            Line::Trim => "trim",
+            Line::Drying => "drying",
+            Line::Wound => "wound",
+            Line::LeftBehind => "left_behind",
+            Line::NotRecovered => "not_recovered",
+            Line::Discarded => "discarded",
+            Line::TakeHome => "take_home",
+        }
+    }
+}
+
+/// Something worth saying about a part, with its reason. It never changes the plan.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Advice {
+    /// Allowed, but take care.
+    Care(Reason),
+    /// A poor use.
+    Discouraged(Reason),
+    /// No piece of that size fits; the part goes to the tub.
+    NothingFits,
+    /// A roast this light dries out.
+    SmallRoast(Mass),
+    /// A steak with a face this small.
+    SmallFace(Area),
+    /// A muscle this thin gives no steak.
+    ThinMuscle(Length),
+}
+
+/// One part of a muscle of one side.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartForecast {
+    /// What it becomes.
+    pub cut: Cut,
+    /// Where it begins and ends, as fractions of the muscle's length.
+    pub span: (f64, f64),
+    /// The pieces of the middle case, as the plate draws them.
+    pub pieces: Pieces,
+    /// What is worth saying.
+    pub advice: Vec<Advice>,
+}
+
+/// One muscle group.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MuscleForecast {
+    /// Which group.
+    pub muscle: Muscle,
+    /// Both sides together, before it is cut.
+    pub mass: Estimate<Mass>,
+    /// Length on this animal, middle case; none for scraps.
+    pub length: Option<Length>,
+    /// Left and right, part by part.
+    pub sides: [Vec<PartForecast>; 2],
+    /// Packages of it alone, cut by cut; stew and grind are pooled and not here.
+    pub packs: Vec<PackRow>,
+}
+
+/// Packages of one cut of one muscle, both sides together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PackRow {
+    /// Which group.
+    pub muscle: Muscle,
+    /// Which cut.
+    pub cut: Cut,
+    /// Pieces.
+    pub pieces: Estimate<u32>,
+    /// Packages.
+    pub packs: Estimate<u32>,
+    /// All of them together.
+    pub mass: Estimate<Mass>,
+    /// Pieces in a full package, middle case.
+    pub a_pack: u32,
+    /// Pieces in the last package if it is short, middle case.
+    pub short: Option<u32>,
+}
+
+/// Packages of one product.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tally {
+    /// Which product.
+    pub product: Product,
+    /// Packages.
+    pub packs: Estimate<u32>,
+    /// All of them together.
+    pub mass: Estimate<Mass>,
+    /// A full package of loose meat, and the last one if it is short; middle case, stew and grind only.
+    pub loose: Option<(Mass, Option<Mass>)>,
+}
+
+/// Everything expected of a plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Forecast {
+    /// Whole.
+    pub live: Estimate<Mass>,
+    /// Field-dressed, lower legs on.
+    pub dressed: Estimate<Mass>,
+    /// Hanging.
+    pub hanging: Estimate<Mass>,
+    /// Careful boneless, before shot, hurry and hanging.
+    pub lean: Estimate<Mass>,
+    /// From live to take-home, in the order of [`Line::ALL`].
+    pub ledger: Vec<(Line, Estimate<Mass>)>,
+    /// What goes into packages.
+    pub take_home: Estimate<Mass>,
+    /// All packages.
+    pub packs: Estimate<u32>,
+    /// By product, in the order of [`Product::ALL`].
+    pub tallies: Vec<Tally>,
+    /// By group, in the order of [`Muscle::ALL`].
+    pub muscles: Vec<MuscleForecast>,
+}
+
+/// What every scenario adds up while the muscles are cut.
+struct Sums {
+    mass: [Vec<Mass>; 5],
+    packs: [Vec<u32>; 5],
+    not_recovered: Vec<Mass>,
+    discarded: Vec<Mass>,
+}
+
+impl Sums {
+    fn new() -> Self {
+        let masses = || vec![Mass::ZERO; SCENARIOS];
+        Self {
+            mass: std::array::from_fn(|_| masses()),
+            packs: std::array::from_fn(|_| vec![0; SCENARIOS]),
+            not_recovered: masses(),
+            discarded: masses(),
+        }
+    }
+
+    fn add(&mut self, scenario: usize, pieces: &Pieces, product: Option<Product>, times: f64) {
+        if let Some(product) = product {
+            self.mass[product as usize][scenario] += pieces.mass * times;
+        }
+        self.mass[Product::Grind as usize][scenario] += pieces.tub * times;
+        self.discarded[scenario] += pieces.discarded * times;
+    }
+}
+
+/// Parts of a muscle, on either side, that become the same thing and are packed together.
+struct Group {
+    cut: Cut,
+    /// Where each part begins and ends, and on how many sides it is so.
+    spans: Vec<(f64, f64, f64)>,
+}
+
+/// What a plan gives.
+pub fn forecast(plan: &Plan) -> Forecast {
+    let carcass = carcass::carcass(plan);
+    let mut sums = Sums::new();
+    let mut spread = Spread::default();
+    let hand: Vec<f64> = Draw::Hand.values().iter().map(|z| 1.0 + HAND_SPREAD.at(*z)).collect();
+    let muscles = Muscle::ALL
+        .into_iter()
+        .map(|muscle| muscle_forecast(plan, &carcass, muscle, &hand, &mut sums, &mut spread))
+        .collect();
+    for product in [Product::Stew, Product::Grind] {
+        let pack = plan.packing().loose_pack(product);
+        for scenario in 0..SCENARIOS {
+            sums.packs[product as usize][scenario] =
+                packing::packs_of_loose(sums.mass[product as usize][scenario], pack);
+        }
+    }
+    let take_home: Vec<Mass> =
+        (0..SCENARIOS).map(|scenario| sums.mass.iter().map(|masses| masses[scenario]).sum()).collect();
+    let packs: Vec<u32> =
+        (0..SCENARIOS).map(|scenario| sums.packs.iter().map(|packs| packs[scenario]).sum()).collect();
+    let tallies = Product::ALL.into_iter().map(|product| tally(plan, product, &sums, &mut spread)).collect();
+    let take_home_estimate = spread.masses(&take_home);
+    let ledger = Line::ALL
+        .into_iter()
+        .map(|line| (line, line_estimate(line, &carcass, &sums, take_home_estimate, &mut spread)))
+        .collect();
+    Forecast {
+        live: spread.masses(&carcass.live),
+        dressed: spread.masses(&carcass.dressed),
+        hanging: spread.masses(&carcass.hanging),
+        lean: spread.masses(&carcass.lean),
+        ledger,
+        take_home: take_home_estimate,
+        packs: spread.counts(&packs),
+        tallies,
+        muscles,
+    }
+}
+
+fn line_estimate(
+    line: Line,
+    carcass: &Carcass,
+    sums: &Sums,
+    take_home: Estimate<Mass>,
+    spread: &mut Spread,
+) -> Estimate<Mass> {
+    match line {
+        Line::Live => spread.masses(&carcass.live),
+        Line::Viscera => spread.differences(&carcass.live, &carcass.dressed),
+        Line::HeadHideFeet => spread.differences(&carcass.dressed, &carcass.hanging),
+        Line::Bone => spread.masses(&carcass.bone),
+        Line::Trim => spread.masses(&carcass.trim),
+        Line::Drying => spread.masses(&carcass.drying),
+        Line::Wound => spread.masses(&carcass.wound),
+        Line::LeftBehind => spread.masses(&carcass.left_behind),
+        Line::NotRecovered => spread.masses(&sums.not_recovered),
+        Line::Discarded => spread.masses(&sums.discarded),
+        Line::TakeHome => take_home,
+    }
+}
+
+fn tally(plan: &Plan, product: Product, sums: &Sums, spread: &mut Spread) -> Tally {
+    let masses = &sums.mass[product as usize];
+    let packs = &sums.packs[product as usize];
+    let loose = matches!(product, Product::Stew | Product::Grind).then(|| {
+        let pack = plan.packing().loose_pack(product);
+        let last = masses[0] - pack * f64::from(packs[0].saturating_sub(1));
+        (pack, (packs[0] > 0 && last < pack * 0.9).then_some(last))
+    });
+    Tally { product, packs: spread.counts(packs), mass: spread.masses(masses), loose }
+}
+
+fn muscle_forecast(
+    plan: &Plan,
+    carcass: &Carcass,
+    muscle: Muscle,
+    hand: &[f64],
+    sums: &mut Sums,
+    spread: &mut Spread,
+) -> MuscleForecast {
+    let row = tables::muscle(muscle);
+    let masses = &carcass.muscles[muscle.index()];
+    let lengths = &carcass.lengths[muscle.index()];
+    let body = |scenario: usize| Body::new(masses[scenario], lengths[scenario], row.size);
+    let mut packs = Vec::new();
+    if plan.is_recovered(muscle) {
+        for group in groups(plan, muscle) {
+            packs.extend(group_packs(plan, muscle, &group, &body, hand, sums, spread));
+        }
+    } else {
+        for (left, mass) in sums.not_recovered.iter_mut().zip(masses) {
+            *left += *mass * 2.0;
+        }
+    }
+    let length = row.size.map(|_| lengths[0]);
+    let middle = body(0);
+    let part = |(from, to, cut): (f64, f64, Cut)| {
+        let pieces = pieces::cut(&middle, from, to, cut, 1.0);
+        PartForecast {
+            cut,
+            span: (from, to),
+            pieces,
+            advice: advice(muscle, cut, &pieces, masses[0], length),
+        }
+    };
+    MuscleForecast {
+        muscle,
+        mass: spread.masses(masses).map(|mass| mass * 2.0),
+        length,
+        sides: Side::ALL.map(|side| plan.division(muscle, side).spans().map(part).collect()),
+        packs,
+    }
+}
+
+fn groups(plan: &Plan, muscle: Muscle) -> Vec<Group> {
+    let mut groups: Vec<Group> = Vec::new();
+    let sides: &[(Side, f64)] =
+        if plan.is_even(muscle) { &[(Side::Left, 2.0)] } else { &[(Side::Left, 1.0), (Side::Right, 1.0)] };
+    for (side, times) in sides {
+        for (from, to, cut) in plan.division(muscle, *side).spans() {
+            let span = (from, to, *times);
+            match groups.iter_mut().find(|group| group.cut == cut) {
+                Some(group) => group.spans.push(span),
+                None => groups.push(Group { cut, spans: vec![span] }),
+            }
+        }
+    }
+    groups
+}
+
+/// Cuts one group in every scenario. Whole cuts are packed here, by muscle; loose meat is packed when all of
+/// it is together.
+fn group_packs(
+    plan: &Plan,
+    muscle: Muscle,
+    group: &Group,
+    body: &impl Fn(usize) -> Body,
+    hand: &[f64],
+    sums: &mut Sums,
+    spread: &mut Spread,
+) -> Option<PackRow> {
+    let product = group.cut.product();
+    let whole = product.filter(|product| matches!(product, Product::Roast | Product::Steak | Product::Chop));
+    let (mut counts, mut packs, mut masses) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut a_pack, mut short) = (1, None);
+    for (scenario, hand) in hand.iter().enumerate() {
+        let body = body(scenario);
+        let (mut count, mut mass) = (0, Mass::ZERO);
+        for (from, to, times) in &group.spans {
+            let pieces = pieces::cut(&body, *from, *to, group.cut, *hand);
+            sums.add(scenario, &pieces, product, *times);
+            count += pieces.count * *times as u32;
+            mass += pieces.mass * *times;
+        }
+        if let Some(product) = whole {
+            let in_pack = plan.packing().pieces_a_pack(product, mass / f64::from(count.max(1)));
+            let made = packing::packs_of_pieces(count, in_pack);
+            if scenario == 0 {
+                a_pack = in_pack;
+                short = Some(count % in_pack).filter(|rest| *rest > 0);
+            }
+            sums.packs[product as usize][scenario] += made;
+            counts.push(count);
+            packs.push(made);
+            masses.push(mass);
+        }
+    }
+    whole.map(|_| PackRow {
+        muscle,
+        cut: group.cut,
+        pieces: spread.counts(&counts),
+        packs: spread.counts(&packs),
+        mass: spread.masses(&masses),
+        a_pack,
+        short,
+    })
+}
+
+/// A roast lighter than this dries out; a single portion may go down to 300 g (judgement).
+const SMALL_ROAST: Mass = Mass::grams(450.0);
+/// A steak wants a face of at least this (judgement).
+const SMALL_FACE: Area = Area::square_cm(20.0);
+/// A muscle thinner than this gives no steak (judgement).
+const THIN_MUSCLE: Length = Length::cm(2.0);
+
+/// What is worth saying of a part. The usual use of a muscle is never advised against for its size.
+fn advice(muscle: Muscle, cut: Cut, pieces: &Pieces, side_mass: Mass, length: Option<Length>) -> Vec<Advice> {
+    let row = tables::muscle(muscle);
+    let mut advice = Vec::new();
+    let Some(product) = cut.product() else { return advice };
+    match rules::verdict(muscle, product) {
+        Verdict::Allowed(Some(reason)) => advice.push(Advice::Care(reason)),
+        Verdict::Discouraged(reason) | Verdict::Impossible(reason) => {
+            advice.push(Advice::Discouraged(reason));
+        }
+        Verdict::Allowed(None) => {}
+    }
+    if matches!(product, Product::Roast | Product::Steak | Product::Chop) && pieces.count == 0 {
+        advice.push(Advice::NothingFits);
+        return advice;
+    }
+    if product == row.usual {
+        return advice;
+    }
+    if let Cut::Roast(size) = cut {
+        let each = pieces.mass / f64::from(pieces.count.max(1));
+        // Somebody who asks for small roasts by weight knows that they are small.
+        if each < SMALL_ROAST && !matches!(size, RoastSize::Weight(_) if pieces.count > 1) {
+            advice.push(Advice::SmallRoast(each));
+        }
+    }
+    if let (Cut::Steak(_), Some(length), Some(size)) = (cut, length, row.size) {
+        let thickness = size.thickness * (length / size.length);
+        let face = Area::mean_section(side_mass, length);
+        if thickness < THIN_MUSCLE {
+            advice.push(Advice::ThinMuscle(thickness));
+        } else if face < SMALL_FACE {
+            advice.push(Advice::SmallFace(face));
+        }
+    }
+    advice
+}
+
+/// Reads spreads off columns of scenarios, with one scratch column.
+#[derive(Default)]
+struct Spread {
+    masses: Vec<f64>,
+    counts: Vec<u32>,
+}
+
+/// The ranks of the low and high ends among the draws: as many draws lie below the low as above the high.
+const LOW_RANK: usize = ((SCENARIOS - 1) as f64 * (1.0 - COVERED) / 2.0 + 0.5) as usize;
+const HIGH_RANK: usize = SCENARIOS - 2 - LOW_RANK;
+
+impl Spread {
+    fn masses(&mut self, column: &[Mass]) -> Estimate<Mass> {
+        self.masses.clear();
+        self.masses.extend(column[1..].iter().map(|mass| mass.to_grams()));
+        self.ends(column[0].to_grams())
+    }
+
+    fn differences(&mut self, more: &[Mass], less: &[Mass]) -> Estimate<Mass> {
+        self.masses.clear();
+        self.masses.extend(more[1..].iter().zip(&less[1..]).map(|(more, less)| (*more - *less).to_grams()));
+        self.ends((more[0] - less[0]).to_grams())
+    }
+
+    fn ends(&mut self, likely: f64) -> Estimate<Mass> {
+        let (_, low, above) = self.masses.select_nth_unstable_by(LOW_RANK, f64::total_cmp);
+        let low = *low;
+        let (_, high, _) = above.select_nth_unstable_by(HIGH_RANK - LOW_RANK - 1, f64::total_cmp);
+        Estimate::around(Mass::grams(likely), Mass::grams(low), Mass::grams(*high))
+    }
+
+    fn counts(&mut self, column: &[u32]) -> Estimate<u32> {
+        self.counts.clear();
+        self.counts.extend_from_slice(&column[1..]);
+        let (_, low, above) = self.counts.select_nth_unstable(LOW_RANK);
+        let low = *low;
+        let (_, high, _) = above.select_nth_unstable(HIGH_RANK - LOW_RANK - 1);
+        Estimate::around(column[0], low, *high)
+    }
+}

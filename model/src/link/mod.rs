@@ -1,0 +1,115 @@
+//! A plan as text for the fragment of an address, and back.
+//!
+//! A link is one version character and base64url of packed bits with a CRC-16 behind them. Equal plans give
+//! equal links, and a link that is read and written again is the same text: anything else is refused. A link
+//! is a promise: version 1 is frozen, its codes are its own, and every link in `tests/links/v1` must open for
+//! ever. A new version is a new module beside [`v1`] with a step from the old.
+
+mod bits;
+mod v1;
+
+use data_encoding::BASE64URL_NOPAD;
+
+use crate::plan::Plan;
+
+/// The longest text that is looked at, in bytes.
+pub const LONGEST: usize = 2048;
+
+/// Whether the title travels with the link.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Names {
+    /// It does.
+    Included,
+    /// It stays at home.
+    LeftOut,
+}
+
+/// Why a text is not a plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LinkError {
+    /// Nothing there.
+    Empty,
+    /// Longer than [`LONGEST`].
+    TooLong,
+    /// Written by a later version of the planner.
+    Newer,
+    /// Not the beginning of any link of the planner.
+    Unknown,
+    /// A character that no link has.
+    Character,
+    /// Its end is missing.
+    CutShort,
+    /// The checksum is wrong: mistyped, or changed on the way.
+    Mistyped,
+    /// The checksum is right, but it does not say a plan that can be made.
+    Impossible,
+}
+
+const CRC: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_16_IBM_SDLC);
+
+/// The plan as text, beginning with the version character.
+pub fn write(plan: &Plan, names: Names) -> String {
+    let mut bytes = v1::write(plan, names);
+    bytes.extend(CRC.checksum(&bytes).to_be_bytes());
+    let mut text = String::from("1");
+    BASE64URL_NOPAD.encode_append(&bytes, &mut text);
+    text
+}
+
+/// The plan a text says. White space, a leading `#` and what mail and chat programs put behind an address are
+/// stripped first.
+///
+/// # Errors
+/// See [`LinkError`]; nothing is guessed or mended.
+pub fn read(text: &str) -> Result<Plan, LinkError> {
+    if text.len() > LONGEST {
+        return Err(LinkError::TooLong);
+    }
+    let text = text.trim().trim_start_matches('#').trim_end_matches(['.', ',', ')', '>', '"', '\'']);
+    let mut characters = text.chars();
+    match characters.next() {
+        None => return Err(LinkError::Empty),
+        Some('1') => {}
+        Some('2'..='9') => return Err(LinkError::Newer),
+        Some(_) => return Err(LinkError::Unknown),
+    }
+    let packed = decoded(characters.as_str())?;
+    let (payload, checksum) = packed.split_at(packed.len().saturating_sub(2));
+    if checksum.len() < 2 {
+        return Err(LinkError::CutShort);
+    }
+    if CRC.checksum(payload).to_be_bytes() != *checksum {
+        // A link that lost its end leaves its reader without bits; one that was mistyped usually does not.
+        return Err(match v1::read(&packed) {
+            Err(LinkError::CutShort) => LinkError::CutShort,
+            Ok((_, used)) if used + 2 > packed.len() => LinkError::CutShort,
+            Ok(_) | Err(_) => LinkError::Mistyped,
+        });
+    }
+    let (plan, used) = v1::read(payload)?;
+    if used != payload.len() || v1::write(&plan, Names::Included) != payload {
+        return Err(LinkError::Impossible);
+    }
+    Ok(plan)
+}
+
+/// Base64url without padding; a lone last character is a link cut short.
+fn decoded(text: &str) -> Result<Vec<u8>, LinkError> {
+    if !text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-' || byte == b'_') {
+        return Err(LinkError::Character);
+    }
+    if text.len() % 4 == 1 {
+        return Err(LinkError::CutShort);
+    }
+    // Left-over bits that are not zero come from a cut or a slip in the last character.
+    BASE64URL_NOPAD.decode(text.as_bytes()).map_err(|_| LinkError::CutShort)
+}
+
+#[cfg(test)]
+mod tests {
+    /// The check value of CRC-16/IBM-SDLC (also called X-25) over "123456789", from the CRC catalogue.
+    #[test]
+    fn the_checksum_is_the_catalogued_one() {
+        assert_eq!(super::CRC.checksum(b"123456789"), 0x906e);
+    }
+}
