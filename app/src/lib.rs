@@ -1,9 +1,12 @@
 //! The page, as a library, so that its parts can be tested.
+//!
+//! `store` holds the state, `views` and `plate` turn it into plain values without yew or a browser,
+//! `components` show those, `platform` is the browser, `text` is every sentence, and `app` puts them together.
 
-use yew::prelude::*;
-
-/// The whole page.
-#[component]
-pub fn App() -> Html {
-    html! { <h1>{ "Hindsaddle" }</h1> }
-}
+pub mod app;
+pub mod components;
+pub mod plate;
+pub mod platform;
+pub mod store;
+pub mod text;
+pub mod views;

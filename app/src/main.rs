@@ -1,5 +1,5 @@
 //! Mounts the page.
 
 fn main() {
-    yew::Renderer::<hindsaddle_app::App>::new().render();
+    yew::Renderer::<hindsaddle_app::app::App>::new().render();
 }

@@ -1,0 +1,142 @@
+//! The page put together: one store, and its effects on the address and the storage.
+
+use std::rc::Rc;
+
+use gloo::timers::callback::Timeout;
+use hindsaddle_model::animal::Animal;
+use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::plan::Plan;
+use yew::prelude::*;
+
+use crate::components::{
+    AnimalCard, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar, PackingCard, PlateStage,
+    Tally,
+};
+use crate::platform::keys::Key;
+use crate::platform::{address, keys, screen, storage};
+use crate::store::{Msg, Notice, State};
+use crate::text::Units;
+
+/// How long the address waits for the next change, in milliseconds: browsers limit how often it is written.
+const ADDRESS_DELAY: u32 = 300;
+
+/// The state the page opens with: a link first, then what was remembered, then the example.
+fn opening() -> State {
+    let remembered = storage::read(storage::PLAN).and_then(|text| link::read(&text).ok());
+    let units = match storage::read(storage::UNITS).as_deref() {
+        Some("kg") => Units::Kilograms,
+        _ => Units::Pounds,
+    };
+    let fragment = address::fragment();
+    let example = || Plan::new(Animal::example());
+    match link::read(&fragment) {
+        // The address of one's own plan leaves out its title: the remembered plan is the same and more.
+        Ok(plan) => match remembered {
+            Some(mine) if link::write(&mine, Names::LeftOut) == link::write(&plan, Names::LeftOut) => {
+                State::new(mine, None, units, None)
+            }
+            Some(mine) => State::new(plan, Some(mine), units, Some(Notice::LinkOpened)),
+            None => State::new(plan, None, units, None),
+        },
+        Err(_) if fragment.is_empty() => State::new(remembered.unwrap_or_else(example), None, units, None),
+        Err(error) => {
+            State::new(remembered.unwrap_or_else(example), None, units, Some(Notice::LinkRefused(error)))
+        }
+    }
+}
+
+/// Keeps the address and the storage at the plan.
+#[hook]
+fn use_memory(state: &UseReducerHandle<State>) {
+    let dispatch = state.dispatcher();
+    use_effect_with(state.plan.clone(), move |plan| {
+        if !storage::write(storage::PLAN, &link::write(plan, Names::Included)) {
+            dispatch.dispatch(Msg::Say(Notice::NotRemembered));
+        }
+    });
+    use_effect_with((state.plan.clone(), state.names_travel), move |(plan, names_travel)| {
+        let names = if *names_travel { Names::Included } else { Names::LeftOut };
+        let text = link::write(plan, names);
+        let waiting = Timeout::new(ADDRESS_DELAY, move || address::replace_fragment(&text));
+        move || drop(waiting)
+    });
+    use_effect_with(state.units, |units| {
+        let name = match units {
+            Units::Pounds => "lb",
+            Units::Kilograms => "kg",
+        };
+        storage::write(storage::UNITS, name);
+    });
+}
+
+/// Listens to the address and to the keys that mean something everywhere.
+#[hook]
+fn use_listeners(state: &UseReducerHandle<State>) {
+    let dispatch = state.dispatcher();
+    use_effect_with((), move |()| {
+        let opened = dispatch.clone();
+        let address = address::on_change(move |fragment| match link::read(&fragment) {
+            Ok(plan) => opened.dispatch(Msg::Open(Rc::new(plan))),
+            Err(error) => opened.dispatch(Msg::Say(Notice::LinkRefused(error))),
+        });
+        let keys = keys::on_key(move |key| match key {
+            Key::Undo => dispatch.dispatch(Msg::Undo),
+            Key::Redo => dispatch.dispatch(Msg::Redo),
+            Key::Escape => {
+                dispatch.dispatch(Msg::Explain(None));
+                dispatch.dispatch(Msg::Pick(None));
+            }
+        });
+        move || drop((address, keys))
+    });
+}
+
+/// The width of the window, as it changes.
+#[hook]
+fn use_width() -> f64 {
+    let width = use_state(screen::width);
+    let setter = width.setter();
+    use_effect_with((), move |()| {
+        let listener = screen::on_resize(move |now| setter.set(now));
+        move || drop(listener)
+    });
+    *width
+}
+
+/// The whole page.
+#[component]
+pub fn App() -> Html {
+    let state = use_reducer(opening);
+    use_memory(&state);
+    use_listeners(&state);
+    let width = use_width();
+    let send = {
+        let dispatch = state.dispatcher();
+        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
+    };
+    let shared = Rc::new((*state).clone());
+    html! {
+        <div class="page">
+            <Header state={shared.clone()} send={send.clone()} />
+            <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
+            <main class="columns">
+                <div class="column-plan">
+                    <AnimalCard plan={state.plan.clone()} units={state.units} send={send.clone()} />
+                    <LossesCard losses={state.plan.losses()} units={state.units} send={send.clone()} />
+                    <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
+                </div>
+                <PlateStage state={shared.clone()} {width} send={send.clone()} />
+                <MuscleList state={shared.clone()} send={send.clone()} />
+                <div class="column-answer">
+                    <Tally forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
+                    if let Some(muscle) = state.muscle {
+                        <MuscleSheet key={muscle.id()} state={shared.clone()} {muscle} send={send.clone()} />
+                    }
+                </div>
+            </main>
+            if let Some(topic) = state.topic {
+                <Explanation state={shared.clone()} {topic} send={send.clone()} />
+            }
+        </div>
+    }
+}

@@ -1,0 +1,191 @@
+//! The animal and what was weighed. A number that cannot be believed is explained beside its field, and the
+//! last good plan stays.
+
+use std::rc::Rc;
+
+use hindsaddle_model::animal::{Age, Animal, AnimalError, Condition, Legs, Sex, Species, Stage, Weighed};
+use hindsaddle_model::plan::{Action, Plan};
+use hindsaddle_model::units::Mass;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use super::controls::{Choice, Choosable};
+use crate::store::Msg;
+use crate::text::{self, Units};
+
+/// Properties of [`AnimalCard`].
+#[derive(PartialEq, Properties)]
+pub struct AnimalCardProps {
+    /// The plan.
+    pub plan: Rc<Plan>,
+    /// The reader's units.
+    pub units: Units,
+    /// Told what happens.
+    pub send: Callback<Msg>,
+}
+
+/// What the form says, which may not be an animal yet.
+#[derive(Clone, PartialEq)]
+struct Draft {
+    species: Species,
+    sex: Sex,
+    age: Age,
+    condition: Condition,
+    stage: Stage,
+    legs: Legs,
+    typed: String,
+}
+
+impl Draft {
+    fn of(animal: &Animal, units: Units) -> Self {
+        let (legs, typed) = match animal.weighed() {
+            Weighed::Typical => (Legs::On, String::new()),
+            Weighed::FieldDressed(mass, legs) => (legs, text::weight_field(mass, units)),
+            Weighed::Live(mass) | Weighed::Hanging(mass) | Weighed::Deboned(mass) => {
+                (Legs::On, text::weight_field(mass, units))
+            }
+            Weighed::Girth(girth) => (Legs::On, text::girth_field(girth, units)),
+        };
+        Self {
+            species: animal.species(),
+            sex: animal.sex(),
+            age: animal.age(),
+            condition: animal.condition(),
+            stage: animal.weighed().stage(),
+            legs,
+            typed,
+        }
+    }
+
+    /// The animal, or what is wrong in a sentence.
+    fn animal(&self, units: Units) -> Result<Animal, String> {
+        let number = || text::typed(&self.typed).ok_or_else(|| text::NOT_A_NUMBER.to_owned());
+        let mass = || -> Result<Mass, String> { Ok(text::typed_mass(number()?, units)) };
+        let weighed = match self.stage {
+            Stage::Typical => Weighed::Typical,
+            Stage::Live => Weighed::Live(mass()?),
+            Stage::FieldDressed => Weighed::FieldDressed(mass()?, self.legs),
+            Stage::Hanging => Weighed::Hanging(mass()?),
+            Stage::Deboned => Weighed::Deboned(mass()?),
+            Stage::Girth => Weighed::Girth(text::typed_girth(number()?, units)),
+        };
+        let condition =
+            if self.condition.suits(self.sex, self.age) { self.condition } else { Condition::Ordinary };
+        Animal::new(self.species, self.sex, self.age, condition, weighed)
+            .map_err(|error: AnimalError| text::animal_error(&error, units))
+    }
+}
+
+fn options<T: Copy>(all: &[T], label: impl Fn(T) -> &'static str) -> Vec<Choosable> {
+    all.iter().map(|item| Choosable::new(label(*item))).collect()
+}
+
+fn place<T: PartialEq>(all: &[T], item: &T) -> Option<usize> {
+    all.iter().position(|other| other == item)
+}
+
+/// The card.
+#[component]
+pub fn AnimalCard(props: &AnimalCardProps) -> Html {
+    let units = props.units;
+    let animal = *props.plan.animal();
+    let draft = use_state(|| Draft::of(&animal, units));
+    let wrong = use_state(|| None::<String>);
+    {
+        // Undo, a link or other units change the animal under the form.
+        let (draft, wrong) = (draft.setter(), wrong.setter());
+        use_effect_with((animal, units), move |(animal, units)| {
+            draft.set(Draft::of(animal, *units));
+            wrong.set(None);
+        });
+    }
+    let change = {
+        let (draft, wrong, send) = (draft.clone(), wrong.setter(), props.send.clone());
+        Callback::from(move |edit: Draft| {
+            match edit.animal(units) {
+                Ok(animal) => {
+                    wrong.set(None);
+                    send.emit(Msg::Act(Action::SetAnimal(animal)));
+                }
+                Err(sentence) => wrong.set(Some(sentence)),
+            }
+            draft.set(edit);
+        })
+    };
+    let edit = |with: fn(&mut Draft, usize)| {
+        let (draft, change) = (draft.clone(), change.clone());
+        Callback::from(move |place: usize| {
+            let mut edited = (*draft).clone();
+            with(&mut edited, place);
+            change.emit(edited);
+        })
+    };
+    let conditions: Vec<Condition> =
+        Condition::ALL.into_iter().filter(|condition| condition.suits(draft.sex, draft.age)).collect();
+    let on_condition = {
+        let (draft, change, conditions) = (draft.clone(), change.clone(), conditions.clone());
+        Callback::from(move |place: usize| {
+            let mut edited = (*draft).clone();
+            edited.condition = conditions.get(place).copied().unwrap_or(Condition::Ordinary);
+            change.emit(edited);
+        })
+    };
+    let on_typed = {
+        let (draft, change) = (draft.clone(), change.clone());
+        Callback::from(move |event: Event| {
+            let typed = event.target_unchecked_into::<HtmlInputElement>().value();
+            change.emit(Draft { typed, ..(*draft).clone() });
+        })
+    };
+    let on_legs = {
+        let (draft, change) = (draft.clone(), change.clone());
+        Callback::from(move |event: Event| {
+            let on = event.target_unchecked_into::<HtmlInputElement>().checked();
+            change.emit(Draft { legs: if on { Legs::On } else { Legs::Off }, ..(*draft).clone() });
+        })
+    };
+    let species = draft.species;
+    let is_example = animal == Animal::example();
+    let (label, unit) = match draft.stage {
+        Stage::Girth => (text::GIRTH, text::girth_unit(units)),
+        Stage::Typical | Stage::Live | Stage::FieldDressed | Stage::Hanging | Stage::Deboned => {
+            (text::WEIGHT, text::weight_unit(units))
+        }
+    };
+    html! {
+        <section class="card animal" aria-label={text::ANIMAL}>
+            <div class="card-head">
+                <h2>{ text::animal_line(&props.plan, units) }</h2>
+                if is_example { <p class="badge">{ text::EXAMPLE }</p> }
+            </div>
+            <div class="fields">
+                <Choice label={text::SPECIES} options={options(&Species::ALL, text::species)} chosen={place(&Species::ALL, &species)}
+                    on_choose={edit(|draft, place| draft.species = Species::ALL[place])} />
+                <Choice label={text::SEX} options={options(&Sex::ALL, move |sex| text::sex(sex, species))} chosen={place(&Sex::ALL, &draft.sex)}
+                    on_choose={edit(|draft, place| draft.sex = Sex::ALL[place])} />
+                <Choice label={text::AGE} options={options(&Age::ALL, text::age)} chosen={place(&Age::ALL, &draft.age)}
+                    on_choose={edit(|draft, place| draft.age = Age::ALL[place])} />
+                <Choice label={text::CONDITION} options={options(&conditions, text::condition)}
+                    chosen={place(&conditions, &draft.condition).or(Some(0))} on_choose={on_condition} />
+                <Choice label={text::STAGE} options={options(&Stage::ALL, text::stage)} chosen={place(&Stage::ALL, &draft.stage)}
+                    on_choose={edit(|draft, place| draft.stage = Stage::ALL[place])} />
+                if draft.stage != Stage::Typical {
+                    <label class="field">
+                        <span class="field-label">{ label }</span>
+                        <span class="with-unit">
+                            <input type="text" inputmode="decimal" autocomplete="off" aria-label={label} value={draft.typed.clone()}
+                                aria-invalid={wrong.is_some().to_string()} aria-describedby="animal-hint" onchange={on_typed} />
+                            <span class="unit">{ unit }</span>
+                        </span>
+                    </label>
+                }
+                if draft.stage == Stage::FieldDressed {
+                    <label class="tick"><input type="checkbox" checked={draft.legs == Legs::On} onchange={on_legs} />{ text::LEGS_ON }</label>
+                }
+            </div>
+            <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
+                { wrong.as_deref().unwrap_or(text::stage_hint(draft.stage)) }
+            </p>
+        </section>
+    }
+}

@@ -1,0 +1,26 @@
+//! What is shown. A component gets finished values and sends messages; it never computes.
+
+mod animal_card;
+mod controls;
+mod explanation;
+mod header;
+mod losses_card;
+mod muscle_list;
+mod muscle_sheet;
+mod notice_bar;
+mod packing_card;
+mod part_editor;
+mod plate_drawing;
+mod plate_stage;
+mod tally;
+
+pub use animal_card::AnimalCard;
+pub use explanation::Explanation;
+pub use header::Header;
+pub use losses_card::LossesCard;
+pub use muscle_list::MuscleList;
+pub use muscle_sheet::MuscleSheet;
+pub use notice_bar::NoticeBar;
+pub use packing_card::PackingCard;
+pub use plate_stage::PlateStage;
+pub use tally::Tally;

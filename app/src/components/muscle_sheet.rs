@@ -1,0 +1,225 @@
+//! Deciding about one muscle: what it becomes, how thick, in how many parts, on which side.
+
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Muscle, Side, Sides};
+use hindsaddle_model::plan::{Action, Division, MOST_PARTS, Part};
+use hindsaddle_model::product::Cut;
+use hindsaddle_model::tables;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use super::controls::{Choosable, Segments};
+use super::part_editor::PartEditor;
+use crate::platform::focus;
+use crate::store::{Msg, Notice, State};
+use crate::text;
+
+/// Properties of [`MuscleSheet`].
+#[derive(PartialEq, Properties)]
+pub struct MuscleSheetProps {
+    /// The page's state.
+    pub state: Rc<State>,
+    /// Which muscle.
+    pub muscle: Muscle,
+    /// Told what happens.
+    pub send: Callback<Msg>,
+}
+
+const HEADING: &str = "sheet-heading";
+
+/// The sheet.
+#[component]
+pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
+    use_effect_with(props.muscle, |_| focus::focus(HEADING));
+    let (state, muscle) = (&props.state, props.muscle);
+    let forecast = &state.forecast.muscles[muscle.index()];
+    let side = state.shown_side();
+    let taken = state.plan.is_recovered(muscle);
+    let close = {
+        let send = props.send.clone();
+        Callback::from(move |_: MouseEvent| {
+            send.emit(Msg::Pick(None));
+            focus::focus(&format!("touch-{}", muscle.id()));
+        })
+    };
+    let on_taken = {
+        let send = props.send.clone();
+        Callback::from(move |event: Event| {
+            let taken = event.target_unchecked_into::<HtmlInputElement>().checked();
+            send.emit(Msg::Act(Action::Recover { muscle, taken }));
+        })
+    };
+    let on_sides = {
+        let send = props.send.clone();
+        Callback::from(move |place: usize| {
+            send.emit(Msg::Sides(match place {
+                0 => Sides::Both,
+                1 => Sides::One(Side::Left),
+                _ => Sides::One(Side::Right),
+            }));
+        })
+    };
+    let sides = vec![
+        Choosable::new(text::BOTH),
+        Choosable::new(text::side(Side::Left)),
+        Choosable::new(text::side(Side::Right)),
+    ];
+    let chosen = match state.sides {
+        Sides::Both => 0,
+        Sides::One(Side::Left) => 1,
+        Sides::One(Side::Right) => 2,
+    };
+    let size = forecast.length.map(|length| text::long(&text::length(length, state.units)));
+    html! {
+        <section class="sheet" aria-labelledby={HEADING}>
+            <div class="card-head">
+                <div>
+                    <h2 id={HEADING} tabindex="-1">{ text::muscle(muscle) }</h2>
+                    <p class="also">{ text::muscle_also(muscle) }</p>
+                </div>
+                <button type="button" class="tool" onclick={close}>{ text::CLOSE }</button>
+            </div>
+            <p class="answer">
+                { text::both_sides(&text::mass_range(forecast.mass, state.units)) }
+                if let Some(size) = size { { ", " }{ size } }
+            </p>
+            if taken {
+                { parts(props, side) }
+                <ul class="results" role="status">
+                    { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
+                    if forecast.packs.is_empty() { <li>{ text::muscle_result(forecast, taken) }</li> }
+                </ul>
+                { for forecast.sides[side.index()].iter().flat_map(|part| &part.advice).map(|advice| {
+                    let words = text::advice(advice, state.units);
+                    html! { <p key={words.clone()} class="advice">{ words }</p> }
+                }) }
+                <Segments label={text::SIDES} options={sides} chosen={Some(chosen)} on_choose={on_sides} />
+            }
+            <label class="tick"><input type="checkbox" checked={taken} onchange={on_taken} />{ text::TAKEN }</label>
+            { about(muscle) }
+        </section>
+    }
+}
+
+fn about(muscle: Muscle) -> Html {
+    let row = tables::muscle(muscle);
+    html! {
+        <details class="about">
+            <summary>{ text::ABOUT }</summary>
+            <p>{ text::teach(muscle) }</p>
+            <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
+            <p>{ text::TENDER }{ ": " }{ text::of_five(row.tenderness) }{ ". " }{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ "." }</p>
+            <p class="latin">{ text::anatomical(muscle) }</p>
+        </details>
+    }
+}
+
+/// Sends the parts as the muscle's division, or says why they are none.
+fn divide(props: &MuscleSheetProps, parts: Vec<Part>) {
+    let (muscle, sides) = (props.muscle, props.state.sides);
+    props.send.emit(match Division::new(parts) {
+        Ok(division) => Msg::Act(Action::Divide { muscle, sides, division }),
+        Err(refusal) => Msg::Say(Notice::Refused(refusal)),
+    });
+}
+
+fn parts(props: &MuscleSheetProps, side: Side) -> Html {
+    let (state, muscle) = (&props.state, props.muscle);
+    let all = state.plan.division(muscle, side).parts();
+    let many = all.len() > 1;
+    let can_divide = tables::muscle(muscle).size.is_some() && all.len() < MOST_PARTS;
+    let on_divide = {
+        let props = props.clone_parts(all);
+        Callback::from(move |_: MouseEvent| props.split_last())
+    };
+    html! {
+        <>
+            { for all.iter().enumerate().map(|(place, part)| {
+                let editing = props.clone_parts(all);
+                let on_cut = Callback::from(move |cut: Cut| editing.with_cut(place, cut));
+                let editor = html! {
+                    <PartEditor {muscle} cut={part.cut} name={format!("{}-{place}", muscle.id())} units={state.units} {on_cut} />
+                };
+                if many {
+                    html! { <div key={place} class="part" role="group" aria-label={text::part(place + 1)}>{ part_head(props, all, place) }{ editor }</div> }
+                } else {
+                    editor
+                }
+            }) }
+            if can_divide {
+                <button type="button" class="tool wide" onclick={on_divide}>{ text::DIVIDE }</button>
+            }
+        </>
+    }
+}
+
+fn part_head(props: &MuscleSheetProps, all: &[Part], place: usize) -> Html {
+    let editing = props.clone_parts(all);
+    let on_percent = Callback::from(move |event: Event| {
+        let typed = event.target_unchecked_into::<HtmlInputElement>().value();
+        editing.with_percent(place, text::typed(&typed).map_or(0, |number| number.clamp(0.0, 100.0) as u8));
+    });
+    let joining = props.clone_parts(all);
+    let on_join = Callback::from(move |_: MouseEvent| joining.joined(place));
+    html! {
+        <div class="part-head">
+            <h3>{ text::part(place + 1) }</h3>
+            <label class="field small">
+                <span class="field-label">{ text::PART_LENGTH }</span>
+                <input type="number" min="1" max="99" inputmode="numeric" value={all[place].percent.to_string()} onchange={on_percent} />
+            </label>
+            <button type="button" class="tool" onclick={on_join}>{ text::REMOVE_PART }</button>
+        </div>
+    }
+}
+
+/// The parts of a muscle while they are being changed.
+struct Editing {
+    props: MuscleSheetProps,
+    parts: Vec<Part>,
+}
+
+impl MuscleSheetProps {
+    fn clone_parts(&self, parts: &[Part]) -> Editing {
+        let props =
+            MuscleSheetProps { state: self.state.clone(), muscle: self.muscle, send: self.send.clone() };
+        Editing { props, parts: parts.to_vec() }
+    }
+}
+
+impl Editing {
+    fn with_cut(&self, place: usize, cut: Cut) {
+        let mut parts = self.parts.clone();
+        parts[place].cut = cut;
+        divide(&self.props, parts);
+    }
+
+    /// The next part (the one before, for the last) gives or takes what this one takes or gives.
+    fn with_percent(&self, place: usize, percent: u8) {
+        let mut parts = self.parts.clone();
+        let other = if place + 1 < parts.len() { place + 1 } else { place - 1 };
+        let both = parts[place].percent + parts[other].percent;
+        parts[place].percent = percent;
+        parts[other].percent = both.saturating_sub(percent);
+        divide(&self.props, parts);
+    }
+
+    fn split_last(&self) {
+        let mut parts = self.parts.clone();
+        let Some(last) = parts.last_mut() else { return };
+        let half = last.percent / 2;
+        last.percent -= half;
+        let cut = last.cut;
+        parts.push(Part { percent: half, cut });
+        divide(&self.props, parts);
+    }
+
+    fn joined(&self, place: usize) {
+        let mut parts = self.parts.clone();
+        let gone = parts.remove(place);
+        let other = place.min(parts.len() - 1);
+        parts[other].percent += gone.percent;
+        divide(&self.props, parts);
+    }
+}

@@ -1,0 +1,110 @@
+//! What one part of a muscle becomes: the product as large choices, then its size.
+
+use hindsaddle_model::anatomy::Muscle;
+use hindsaddle_model::product::{Cut, Product, RoastSize};
+use hindsaddle_model::rules::{self, Verdict};
+use hindsaddle_model::units::{Length, Mass};
+use yew::prelude::*;
+
+use super::controls::{Choosable, Segments, Stepper};
+use crate::text::{self, Units};
+use crate::views::sizes;
+
+/// Properties of [`PartEditor`].
+#[derive(PartialEq, Properties)]
+pub(super) struct PartEditorProps {
+    /// Whose part.
+    pub muscle: Muscle,
+    /// What it becomes now.
+    pub cut: Cut,
+    /// A name for the group of choices, one for each part on the page.
+    pub name: AttrValue,
+    /// The reader's units.
+    pub units: Units,
+    /// Told the new cut.
+    pub on_cut: Callback<Cut>,
+}
+
+/// The editor.
+#[component]
+pub(super) fn PartEditor(props: &PartEditorProps) -> Html {
+    html! {
+        <>
+            <fieldset class="choices">
+                <legend>{ text::WHAT_BECOMES }</legend>
+                { for Product::ALL.into_iter().map(|product| choice(props, Some(product))) }
+                { choice(props, None) }
+            </fieldset>
+            { size(props) }
+        </>
+    }
+}
+
+fn choice(props: &PartEditorProps, product: Option<Product>) -> Html {
+    let verdict = product.map_or(Verdict::Allowed(None), |product| rules::verdict(props.muscle, product));
+    let impossible = matches!(verdict, Verdict::Impossible(_));
+    let label = product.map_or(text::DISCARD, text::product);
+    let id = product.map_or("discard", Product::id);
+    let mark = product.map_or(text::DISCARD_MARK, text::product_mark);
+    let on_choose = {
+        let on_cut = props.on_cut.clone();
+        Callback::from(move |_: Event| on_cut.emit(product.map_or(Cut::Discard, Cut::usual)))
+    };
+    html! {
+        <label key={id} class={classes!("choice", format!("is-{id}"), impossible.then_some("impossible"))}>
+            <input type="radio" name={props.name.clone()} checked={props.cut.product() == product} disabled={impossible} onchange={on_choose} />
+            <span class="choice-mark" aria-hidden="true">{ mark }</span>
+            <span class="choice-label">{ label }</span>
+            if let Verdict::Discouraged(_) = verdict { <span class="choice-note">{ text::POOR }</span> }
+            if impossible { <span class="choice-note">{ text::NOT_POSSIBLE }</span> }
+        </label>
+    }
+}
+
+fn size(props: &PartEditorProps) -> Html {
+    let (cut, units) = (props.cut, props.units);
+    let on_step = {
+        let on_cut = props.on_cut.clone();
+        Callback::from(move |by: i32| on_cut.emit(sizes::step(cut, by, units)))
+    };
+    let stepper = |label: &'static str, value: String| {
+        html! { <Stepper {label} {value} on_step={on_step.clone()} less={text::LESS} more={text::MORE} /> }
+    };
+    match cut {
+        Cut::Steak(thick) | Cut::Chop(thick) => stepper(text::THICKNESS, text::length(thick, units)),
+        Cut::Stew(edge) => stepper(text::CUBE, text::length(edge, units)),
+        Cut::Roast(size) => html! {
+            <>
+                { roast_size(props, size) }
+                { match size {
+                    RoastSize::Whole => Html::default(),
+                    RoastSize::Weight(weight) => stepper(text::EACH_WEIGHS, text::mass(weight, units)),
+                    RoastSize::Length(length) => stepper(text::EACH_IS_LONG, text::length(length, units)),
+                } }
+            </>
+        },
+        Cut::Grind | Cut::Discard => Html::default(),
+    }
+}
+
+fn roast_size(props: &PartEditorProps, size: RoastSize) -> Html {
+    let options = vec![
+        Choosable::new(text::ROAST_WHOLE),
+        Choosable::new(text::ROAST_WEIGHT),
+        Choosable::new(text::ROAST_LENGTH),
+    ];
+    let chosen = match size {
+        RoastSize::Whole => 0,
+        RoastSize::Weight(_) => 1,
+        RoastSize::Length(_) => 2,
+    };
+    let on_choose = props.on_cut.reform(move |place: usize| {
+        Cut::Roast(match place {
+            0 => RoastSize::Whole,
+            1 => RoastSize::Weight(Mass::grams(1130.0)),
+            // Common practice, no source: roasts of 8 to 10 in.
+            _ => RoastSize::Length(Length::inches(8.0)),
+        })
+    });
+    html! { <Segments label={text::ROAST_SIZE} {options} chosen={Some(chosen)} {on_choose} /> }
+}

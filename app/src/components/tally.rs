@@ -1,0 +1,102 @@
+//! The running tally: a bar that never leaves the screen, and all of it on demand.
+
+use std::rc::Rc;
+
+use hindsaddle_model::forecast::{Forecast, Line};
+use yew::prelude::*;
+
+use crate::store::{Msg, Topic};
+use crate::text::{self, Units};
+use crate::views::tally_view::{self, LedgerRow, ProductRow};
+
+/// Properties of [`Tally`].
+#[derive(PartialEq, Properties)]
+pub struct TallyProps {
+    /// What the plan gives.
+    pub forecast: Rc<Forecast>,
+    /// The reader's units.
+    pub units: Units,
+    /// Told what happens.
+    pub send: Callback<Msg>,
+}
+
+/// The tally.
+#[component]
+pub fn Tally(props: &TallyProps) -> Html {
+    let open = use_state(|| false);
+    let toggle = {
+        let open = open.clone();
+        Callback::from(move |_: MouseEvent| open.set(!*open))
+    };
+    let forecast = &props.forecast;
+    let products = tally_view::products(forecast, props.units);
+    let explain = |topic: Topic| {
+        let send = props.send.clone();
+        Callback::from(move |_: MouseEvent| send.emit(Msg::Explain(Some(topic))))
+    };
+    let packs = forecast.packs;
+    html! {
+        <section class={classes!("tally", open.then_some("tally-open"))} aria-label={text::TALLY}>
+            <p class="unseen" role="status" aria-label={text::TALLY}>{ text::tally(forecast, props.units) }</p>
+            <div class="tally-bar">
+                <button type="button" class="figure" aria-label={text::how(text::ALL_PACKAGES)} onclick={explain(Topic::Packages)}>
+                    <span class="big">{ text::about(packs) }</span>
+                    <span class="unit">{ text::packages(packs.likely()) }</span>
+                    <span class="ends">{ text::count_ends(packs).unwrap_or_default() }</span>
+                </button>
+                <button type="button" class="figure" aria-label={text::how(text::TAKE_HOME)} onclick={explain(Topic::Line(Line::TakeHome))}>
+                    <span class="big">{ text::mass_likely(forecast.take_home, props.units) }</span>
+                    <span class="unit">{ text::TAKE_HOME.to_lowercase() }</span>
+                    <span class="ends">{ text::mass_ends(forecast.take_home, props.units).unwrap_or_default() }</span>
+                </button>
+                <button type="button" class="tool tally-toggle" aria-expanded={open.to_string()} onclick={toggle}>
+                    { if *open { text::HIDE_TALLY } else { text::SHOW_TALLY } }
+                </button>
+            </div>
+            <ul class="chips" aria-hidden="true">
+                { for products.iter().map(|row| html! {
+                    <li key={row.product.id()} class={classes!("chip", format!("is-{}", row.product.id()))}>
+                        <b>{ text::product_mark(row.product) }</b>{ &row.packs }
+                    </li>
+                }) }
+            </ul>
+            <div class="tally-more">
+                <table class="products">
+                    <thead><tr><th scope="col">{ text::BECOMES }</th><th scope="col">{ text::PACKAGES }</th><th scope="col">{ text::TAKE_HOME }</th></tr></thead>
+                    <tbody>{ for products.iter().map(|row| product_row(row, &explain(Topic::Product(row.product)))) }</tbody>
+                </table>
+                <h3>{ text::LEDGER }</h3>
+                <ul class="ledger">
+                    { for tally_view::ledger(forecast, props.units).iter().map(|row| ledger_row(row, &explain(Topic::Line(row.line)))) }
+                </ul>
+                <p class="hint">{ text::ESTIMATES }</p>
+            </div>
+        </section>
+    }
+}
+
+fn product_row(row: &ProductRow, explain: &Callback<MouseEvent>) -> Html {
+    let name = text::product(row.product);
+    html! {
+        <tr key={row.product.id()}>
+            <th scope="row"><span class={classes!("swatch", format!("is-{}", row.product.id()))} aria-hidden="true">{ text::product_mark(row.product) }</span>{ name }<span class="each">{ &row.each }</span></th>
+            <td><button type="button" class="number" aria-label={text::how(&text::product_packages(row.product))} onclick={explain.clone()}>{ &row.packs }</button><span class="ends">{ &row.pack_ends }</span></td>
+            <td>{ &row.mass }<span class="ends">{ &row.mass_ends }</span></td>
+        </tr>
+    }
+}
+
+fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
+    let name = text::line(row.line);
+    let width = format!("{}", (row.part * 1000.0).round() as u32);
+    html! {
+        <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
+            <button type="button" class="ledger-row" aria-label={format!("{} {}", text::how(name), row.mass)} onclick={explain.clone()}>
+                <span class="ledger-name">{ name }</span>
+                <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><rect width={width} height="10" /></svg>
+                <span class="ledger-mass">{ &row.mass }</span>
+                <span class="ends">{ &row.ends }</span>
+            </button>
+        </li>
+    }
+}

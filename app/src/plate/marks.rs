@@ -1,0 +1,176 @@
+//! The fill of a muscle is its cut: blocks, knife lines, cubes, stipple, drawn at the place and in the number
+//! of the forecast. Everything here is clipped to the muscle's border by whoever draws it.
+
+use std::fmt::Write as _;
+
+use hindsaddle_model::forecast::PartForecast;
+use hindsaddle_model::product::{Cut, Product};
+use hindsaddle_model::units::Length;
+
+/// Half the length of a line drawn square across a muscle: longer than any muscle is wide.
+const ACROSS: f64 = 420.0;
+/// How far the first and last part of a muscle reach past the ends of its axis.
+const PAST_END: f64 = 300.0;
+/// Lines closer than this on the screen, in CSS pixels, run together.
+const CLOSEST: f64 = 2.5;
+
+/// How one part of a muscle is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Marks {
+    /// What it becomes; None is a discard.
+    pub product: Option<Product>,
+    /// The stretch of the muscle it is, as a closed path.
+    pub stretch: String,
+    /// Knife lines or cube edges, as one path.
+    pub lines: String,
+    /// Whether every cut of the plan is a line.
+    pub every_cut: bool,
+}
+
+/// A muscle's axis, measured.
+struct Axis<'a> {
+    points: &'a [(f64, f64)],
+    length: f64,
+}
+
+impl<'a> Axis<'a> {
+    fn new(points: &'a [(f64, f64)]) -> Self {
+        let length = points.windows(2).map(|pair| distance(pair[0], pair[1])).sum();
+        Self { points, length }
+    }
+
+    /// The point at the fraction `u` of the length and the direction there; beyond the ends it goes straight
+    /// on.
+    fn at(&self, u: f64) -> ((f64, f64), (f64, f64)) {
+        let mut rest = u * self.length;
+        let last = self.points.len() - 2;
+        for (index, pair) in self.points.windows(2).enumerate() {
+            let step = distance(pair[0], pair[1]);
+            if rest <= step || index == last {
+                let direction = ((pair[1].0 - pair[0].0) / step, (pair[1].1 - pair[0].1) / step);
+                return ((pair[0].0 + direction.0 * rest, pair[0].1 + direction.1 * rest), direction);
+            }
+            rest -= step;
+        }
+        (self.points[0], (1.0, 0.0))
+    }
+
+    /// Both ends of a line square across the axis.
+    fn across(&self, u: f64) -> ((f64, f64), (f64, f64)) {
+        let ((x, y), (dx, dy)) = self.at(u);
+        ((x - dy * ACROSS, y + dx * ACROSS), (x + dy * ACROSS, y - dx * ACROSS))
+    }
+}
+
+fn distance(a: (f64, f64), b: (f64, f64)) -> f64 {
+    ((a.0 - b.0) * (a.0 - b.0) + (a.1 - b.1) * (a.1 - b.1)).sqrt()
+}
+
+/// The marks of the parts of one muscle. `length` is the muscle's own; `pixels` is how many CSS pixels a unit
+/// of the drawing takes on the screen.
+pub fn marks(axis: &[(f64, f64)], parts: &[PartForecast], length: Option<Length>, pixels: f64) -> Vec<Marks> {
+    let axis = Axis::new(axis);
+    let last = parts.len().saturating_sub(1);
+    parts
+        .iter()
+        .enumerate()
+        .map(|(index, part)| {
+            let past = PAST_END / axis.length;
+            let from = if index == 0 { -past } else { part.span.0 };
+            let to = if index == last { 1.0 + past } else { part.span.1 };
+            let (lines, every_cut) = lines(&axis, part, length, pixels);
+            Marks { product: part.cut.product(), stretch: stretch(&axis, from, to), lines, every_cut }
+        })
+        .collect()
+}
+
+/// The part of the muscle between two fractions of its axis.
+fn stretch(axis: &Axis, from: f64, to: f64) -> String {
+    const STEPS: u32 = 12;
+    let (mut one, mut other) = (Vec::new(), Vec::new());
+    for step in 0..=STEPS {
+        let (a, b) = axis.across(from + (to - from) * f64::from(step) / f64::from(STEPS));
+        one.push(a);
+        other.push(b);
+    }
+    other.reverse();
+    let mut path = String::new();
+    for (index, (x, y)) in one.into_iter().chain(other).enumerate() {
+        append(&mut path, if index == 0 { 'M' } else { 'L' }, x, y);
+    }
+    path.push('Z');
+    path
+}
+
+fn append(path: &mut String, command: char, x: f64, y: f64) {
+    // Whole units are a quarter of a pixel on a phone; they also keep float formatting out of the page.
+    let _ = write!(path, "{command}{} {}", x.round() as i64, y.round() as i64);
+}
+
+fn line(path: &mut String, from: (f64, f64), to: (f64, f64)) {
+    append(path, 'M', from.0, from.1);
+    append(path, 'L', to.0, to.1);
+}
+
+/// Where the knife goes, as fractions of the muscle's length: one more than there are pieces.
+pub fn knife_places(part: &PartForecast) -> Vec<f64> {
+    let pieces = part.pieces;
+    if pieces.count == 0 {
+        return Vec::new();
+    }
+    (0..=pieces.count)
+        .map(|index| {
+            if pieces.short_last && index == pieces.count {
+                part.span.1
+            } else {
+                pieces.start + pieces.pitch * f64::from(index)
+            }
+        })
+        .collect()
+}
+
+fn lines(axis: &Axis, part: &PartForecast, length: Option<Length>, pixels: f64) -> (String, bool) {
+    match part.cut {
+        Cut::Grind | Cut::Discard => (String::new(), true),
+        Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => knife_lines(axis, part, pixels),
+        Cut::Stew(edge) => (cubes(axis, part, length, edge, pixels), true),
+    }
+}
+
+fn knife_lines(axis: &Axis, part: &PartForecast, pixels: f64) -> (String, bool) {
+    let places = knife_places(part);
+    let spacing = part.pieces.pitch * axis.length * pixels;
+    let every = if spacing > 0.0 { (CLOSEST / spacing).ceil().max(1.0) as usize } else { 1 };
+    let mut path = String::new();
+    for u in places.iter().step_by(every) {
+        let (a, b) = axis.across(*u);
+        line(&mut path, a, b);
+    }
+    (path, every == 1)
+}
+
+/// A grid of cubes along and across the axis, at the true edge to the muscle's scale.
+fn cubes(axis: &Axis, part: &PartForecast, length: Option<Length>, edge: Length, pixels: f64) -> String {
+    let scale = length.map_or(1.0, |length| axis.length / length.to_mm());
+    let step = (edge.to_mm() * scale).max(CLOSEST * 2.0 / pixels);
+    let mut path = String::new();
+    let (from, to) = part.span;
+    let past = PAST_END / axis.length;
+    let (from, to) = (if from <= 0.0 { -past } else { from }, if to >= 1.0 { 1.0 + past } else { to });
+    let count = ((to - from) * axis.length / step) as u32;
+    for index in 0..=count {
+        let (a, b) = axis.across(from + f64::from(index) * step / axis.length);
+        line(&mut path, a, b);
+    }
+    let rows = (ACROSS / step) as i32;
+    for row in -rows..=rows {
+        let aside = f64::from(row) * step;
+        for (index, u) in
+            [from, from + (to - from) / 3.0, from + (to - from) * 2.0 / 3.0, to].into_iter().enumerate()
+        {
+            let ((x, y), (dx, dy)) = axis.at(u);
+            append(&mut path, if index == 0 { 'M' } else { 'L' }, x - dy * aside, y + dx * aside);
+        }
+    }
+    path
+}

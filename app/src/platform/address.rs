@@ -1,0 +1,31 @@
+//! The fragment of the address, where the plan lives.
+
+use gloo::events::EventListener;
+use wasm_bindgen::JsValue;
+
+use super::window;
+
+/// The fragment without its `#`; empty if there is none.
+pub fn fragment() -> String {
+    let hash = window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
+    hash.trim_start_matches('#').to_owned()
+}
+
+/// Writes the fragment without a new entry in the history. A browser that refuses (too often, or a page
+/// opened from a file) is asked again at the next change.
+pub fn replace_fragment(fragment: &str) {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&format!("#{fragment}")));
+    }
+}
+
+/// The whole address.
+pub fn whole() -> String {
+    window().and_then(|window| window.location().href().ok()).unwrap_or_default()
+}
+
+/// Calls `then` with the new fragment when somebody changes it: a pasted link, the back button.
+pub fn on_change(then: impl Fn(String) + 'static) -> Option<EventListener> {
+    let window = window()?;
+    Some(EventListener::new(&window, "hashchange", move |_| then(fragment())))
+}

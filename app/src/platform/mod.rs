@@ -1,0 +1,14 @@
+//! The browser: the only place that touches it. Each function does one thing and cannot panic; what a browser
+//! refuses comes back as `None`, `false` or an empty text.
+
+pub mod address;
+pub mod clipboard;
+pub mod focus;
+pub mod keys;
+pub mod screen;
+pub mod storage;
+
+/// The window, where there is one.
+fn window() -> Option<web_sys::Window> {
+    web_sys::window()
+}

@@ -1,0 +1,16 @@
+//! The size of the window.
+
+use gloo::events::EventListener;
+
+use super::window;
+
+/// Width of the window in CSS pixels; a phone's if it cannot be known.
+pub fn width() -> f64 {
+    window().and_then(|window| window.inner_width().ok()).and_then(|width| width.as_f64()).unwrap_or(360.0)
+}
+
+/// Calls `then` with the new width when it changes.
+pub fn on_resize(then: impl Fn(f64) + 'static) -> Option<EventListener> {
+    let window = window()?;
+    Some(EventListener::new(&window, "resize", move |_| then(width())))
+}

@@ -1,0 +1,24 @@
+//! What this browser remembers. Every call can be refused: private windows, full disks, closed settings.
+
+use web_sys::Storage;
+
+use super::window;
+
+/// The plan, as the text of a link with its title.
+pub const PLAN: &str = "hindsaddle.plan";
+/// The reader's units.
+pub const UNITS: &str = "hindsaddle.units";
+
+fn storage() -> Option<Storage> {
+    window()?.local_storage().ok()?
+}
+
+/// What was remembered under a name.
+pub fn read(name: &str) -> Option<String> {
+    storage()?.get_item(name).ok()?
+}
+
+/// Remembers a text under a name; false if the browser refuses.
+pub fn write(name: &str, text: &str) -> bool {
+    storage().is_some_and(|storage| storage.set_item(name, text).is_ok())
+}

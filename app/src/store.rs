@@ -1,0 +1,325 @@
+//! The state of the page and everything that can happen to it. No markup, no browser, no clock.
+//!
+//! `reduce` is pure; what has to reach the address, the storage or the clipboard is an effect of
+//! [`crate::app`] on the state that comes out.
+
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Muscle, Region, Side, Sides, View};
+use hindsaddle_model::forecast::{Forecast, Line, forecast};
+use hindsaddle_model::link::{self, LinkError, Names};
+use hindsaddle_model::plan::{Action, Plan};
+use hindsaddle_model::product::Product;
+use hindsaddle_model::rules::Refusal;
+use yew::Reducible;
+
+use crate::text::Units;
+
+/// How many steps back are kept. More than a person makes in a weekend.
+const MOST_STEPS: usize = 1000;
+
+/// A number whose working is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Topic {
+    /// A line of the ledger.
+    Line(Line),
+    /// Packages of a product.
+    Product(Product),
+    /// All packages.
+    Packages,
+}
+
+/// Something said to the reader until it is dismissed or replaced.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Notice {
+    /// A change was refused.
+    Refused(Refusal),
+    /// Part of a change to a region was not possible.
+    Skipped(Vec<Refusal>, Product),
+    /// A link was opened; the plan before it is one step back.
+    LinkOpened,
+    /// A link could not be opened.
+    LinkRefused(LinkError),
+    /// Storage refuses.
+    NotRemembered,
+    /// The link is on the clipboard.
+    Copied,
+    /// The clipboard refuses.
+    NotCopied,
+}
+
+/// Everything the page shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct State {
+    /// The plan.
+    pub plan: Rc<Plan>,
+    /// What it gives.
+    pub forecast: Rc<Forecast>,
+    past: Vec<Rc<Plan>>,
+    future: Vec<Rc<Plan>>,
+    /// Pounds or kilograms.
+    pub units: Units,
+    /// The side of the plate.
+    pub view: View,
+    /// The region zoomed to.
+    pub region: Option<Region>,
+    /// The muscle being decided.
+    pub muscle: Option<Muscle>,
+    /// Which sides a decision is for.
+    pub sides: Sides,
+    /// The number whose working is shown.
+    pub topic: Option<Topic>,
+    /// What is being said.
+    pub notice: Option<Notice>,
+    /// Whether the title travels with the link.
+    pub names_travel: bool,
+}
+
+/// Something that happens.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Msg {
+    /// A change of the plan.
+    Act(Action),
+    /// One step back.
+    Undo,
+    /// One step forward again.
+    Redo,
+    /// Pounds or kilograms.
+    Units(Units),
+    /// Another side of the plate.
+    View(View),
+    /// To a region, or back to the whole animal.
+    Zoom(Option<Region>),
+    /// Decide about a muscle, or stop.
+    Pick(Option<Muscle>),
+    /// Decide for both sides or one.
+    Sides(Sides),
+    /// Show how a number was worked out, or stop.
+    Explain(Option<Topic>),
+    /// A plan arrived by link.
+    Open(Rc<Plan>),
+    /// Say something.
+    Say(Notice),
+    /// Stop saying it.
+    Quiet,
+    /// Whether the title travels with the link.
+    NamesTravel(bool),
+}
+
+impl State {
+    /// The page on `plan`. `before` is a plan that a link took the place of: it is one step back.
+    pub fn new(plan: Plan, before: Option<Plan>, units: Units, notice: Option<Notice>) -> Self {
+        let names_travel = false;
+        let forecast = Rc::new(forecast(&plan));
+        Self {
+            plan: Rc::new(plan),
+            forecast,
+            past: before.map(Rc::new).into_iter().collect(),
+            future: Vec::new(),
+            units,
+            view: View::Outer,
+            region: None,
+            muscle: None,
+            sides: Sides::Both,
+            topic: None,
+            notice,
+            names_travel,
+        }
+    }
+
+    /// The plan as the text of a link, with its title if that travels.
+    pub fn link(&self) -> String {
+        link::write(&self.plan, if self.names_travel { Names::Included } else { Names::LeftOut })
+    }
+
+    /// Whether there is a step back.
+    pub fn can_undo(&self) -> bool {
+        !self.past.is_empty()
+    }
+
+    /// Whether there is a step forward.
+    pub fn can_redo(&self) -> bool {
+        !self.future.is_empty()
+    }
+
+    /// The side of the animal that the side views show.
+    pub fn shown_side(&self) -> Side {
+        match self.sides {
+            Sides::Both => Side::Left,
+            Sides::One(side) => side,
+        }
+    }
+
+    fn with_plan(&self, plan: Rc<Plan>) -> Self {
+        let forecast = Rc::new(forecast(&plan));
+        Self { plan, forecast, notice: None, ..self.clone() }
+    }
+
+    fn remembering(&self, plan: Rc<Plan>) -> Self {
+        let mut next = self.with_plan(plan);
+        next.past.push(self.plan.clone());
+        if next.past.len() > MOST_STEPS {
+            next.past.remove(0);
+        }
+        next.future.clear();
+        next
+    }
+
+    fn act(&self, action: Action) -> Self {
+        let product = match &action {
+            Action::AssignRegion { product, .. } => Some(*product),
+            Action::SetAnimal(_)
+            | Action::SetTitle(_)
+            | Action::SetLosses(_)
+            | Action::Assign { .. }
+            | Action::Divide { .. }
+            | Action::Recover { .. }
+            | Action::SetTable { .. }
+            | Action::SetPack { .. }
+            | Action::ResetCuts => None,
+        };
+        match self.plan.apply(action) {
+            Ok(applied) => {
+                let mut next = if applied.plan == *self.plan {
+                    Self { notice: None, ..self.clone() }
+                } else {
+                    self.remembering(Rc::new(applied.plan))
+                };
+                if let (Some(product), false) = (product, applied.skipped.is_empty()) {
+                    next.notice = Some(Notice::Skipped(applied.skipped, product));
+                }
+                next
+            }
+            Err(refusal) => Self { notice: Some(Notice::Refused(refusal)), ..self.clone() },
+        }
+    }
+
+    fn undone(&self) -> Option<Self> {
+        let mut past = self.past.clone();
+        let plan = past.pop()?;
+        let mut next = self.with_plan(plan);
+        next.past = past;
+        next.future.push(self.plan.clone());
+        Some(next)
+    }
+
+    fn redone(&self) -> Option<Self> {
+        let mut future = self.future.clone();
+        let plan = future.pop()?;
+        let mut next = self.with_plan(plan);
+        next.past.push(self.plan.clone());
+        next.future = future;
+        Some(next)
+    }
+}
+
+impl Reducible for State {
+    type Action = Msg;
+
+    fn reduce(self: Rc<Self>, message: Msg) -> Rc<Self> {
+        let state = (*self).clone();
+        let next = match message {
+            Msg::Act(action) => self.act(action),
+            Msg::Undo => match self.undone() {
+                Some(next) => next,
+                None => return self,
+            },
+            Msg::Redo => match self.redone() {
+                Some(next) => next,
+                None => return self,
+            },
+            Msg::Units(units) => Self { units, ..state },
+            Msg::View(view) => {
+                let shown = |region: &Region| crate::plate::plate(view).frame(Some(*region), false).is_some();
+                Self { view, region: state.region.filter(shown), ..state }
+            }
+            Msg::Zoom(region) => Self { region, muscle: None, ..state },
+            Msg::Pick(muscle) => Self { muscle, notice: None, ..state },
+            Msg::Sides(sides) => Self { sides, ..state },
+            Msg::Explain(topic) => Self { topic, ..state },
+            Msg::Open(plan) if plan == self.plan => return self,
+            Msg::Open(plan) => {
+                let mut next = self.remembering(plan);
+                next.notice = Some(Notice::LinkOpened);
+                next
+            }
+            Msg::Say(notice) => Self { notice: Some(notice), ..state },
+            Msg::Quiet => Self { notice: None, ..state },
+            Msg::NamesTravel(names_travel) => Self { names_travel, ..state },
+        };
+        if next == *self { self } else { Rc::new(next) }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use hindsaddle_model::animal::Animal;
+    use hindsaddle_model::product::Cut;
+
+    use super::*;
+
+    fn start() -> Rc<State> {
+        Rc::new(State::new(Plan::new(Animal::example()), None, Units::Pounds, None))
+    }
+
+    fn stew(muscle: Muscle) -> Msg {
+        Msg::Act(Action::Assign { muscle, sides: Sides::Both, cut: Cut::usual(Product::Stew) })
+    }
+
+    #[test]
+    fn undo_goes_back_to_the_start_and_redo_to_the_end() {
+        let start = start();
+        let mut state = start.clone();
+        for muscle in [Muscle::Knuckle, Muscle::Clod, Muscle::Neck] {
+            state = state.reduce(stew(muscle));
+        }
+        let end = state.clone();
+        for _ in 0..3 {
+            state = state.reduce(Msg::Undo);
+        }
+        assert_eq!(state.plan, start.plan);
+        assert!(!state.can_undo());
+        for _ in 0..3 {
+            state = state.reduce(Msg::Redo);
+        }
+        assert_eq!(state.plan, end.plan);
+        assert_eq!(state.forecast, end.forecast);
+    }
+
+    #[test]
+    fn a_refused_change_keeps_the_plan_and_says_why() {
+        let start = start();
+        let chop =
+            Action::Assign { muscle: Muscle::Cape, sides: Sides::Both, cut: Cut::usual(Product::Chop) };
+        let state = start.clone().reduce(Msg::Act(chop));
+        assert_eq!(state.plan, start.plan);
+        assert!(!state.can_undo());
+        assert!(matches!(state.notice, Some(Notice::Refused(Refusal::Impossible { .. }))));
+    }
+
+    #[test]
+    fn a_change_that_changes_nothing_is_not_a_step() {
+        let state = start().reduce(stew(Muscle::HindShank));
+        assert!(!state.can_undo());
+    }
+
+    #[test]
+    fn a_plan_from_a_link_is_a_step_that_can_be_undone() {
+        let mine = start().reduce(stew(Muscle::Knuckle));
+        let theirs = start().reduce(stew(Muscle::Neck)).plan.clone();
+        let opened = mine.clone().reduce(Msg::Open(theirs.clone()));
+        assert_eq!(opened.plan, theirs);
+        assert_eq!(opened.reduce(Msg::Undo).plan, mine.plan);
+    }
+
+    #[test]
+    fn a_region_that_cannot_be_all_one_product_says_what_stayed() {
+        let state =
+            start().reduce(Msg::Act(Action::AssignRegion { region: Region::Belly, product: Product::Steak }));
+        let Some(Notice::Skipped(stayed, Product::Steak)) = &state.notice else {
+            panic!("{:?}", state.notice)
+        };
+        assert_eq!(stayed.len(), 2);
+        assert!(state.can_undo());
+    }
+}

@@ -1,0 +1,14 @@
+//! Every sentence, name and number format of the page, in one place.
+//!
+//! Nothing else in the page writes words. Numbers are written from whole tenths, so that no float formatting
+//! is linked in; halves round up.
+
+mod labels;
+mod names;
+mod numbers;
+mod sentences;
+
+pub use labels::*;
+pub use names::*;
+pub use numbers::*;
+pub use sentences::*;

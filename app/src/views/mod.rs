@@ -1,0 +1,6 @@
+//! The state of the page as plain values for the components. No yew, no browser; tested on the host.
+
+pub mod explain;
+pub mod plate_view;
+pub mod sizes;
+pub mod tally_view;
