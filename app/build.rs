@@ -187,7 +187,17 @@ fn flattened(data: &str) -> Result<Vec<(f64, f64)>, String> {
                 }
             }
             Command::Close => {}
-            other => return Err(format!("only absolute M, L, C and Z are read, not {other:?}")),
+            Command::Move(Position::Relative, _)
+            | Command::Line(Position::Relative, _)
+            | Command::CubicCurve(Position::Relative, _)
+            | Command::HorizontalLine(..)
+            | Command::VerticalLine(..)
+            | Command::QuadraticCurve(..)
+            | Command::SmoothQuadraticCurve(..)
+            | Command::SmoothCubicCurve(..)
+            | Command::EllipticalArc(..) => {
+                return Err(format!("only absolute M, L, C and Z are read, not {command:?}"));
+            }
         }
     }
     if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }

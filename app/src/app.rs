@@ -20,6 +20,9 @@ use crate::text::Units;
 /// How long the address waits for the next change, in milliseconds: browsers limit how often it is written.
 const ADDRESS_DELAY: u32 = 300;
 
+/// From this width, in CSS pixels, everything stands side by side.
+const ROOMY: f64 = 1100.0;
+
 /// The state the page opens with: a link first, then what was remembered, then the example.
 fn opening() -> State {
     let remembered = storage::read(storage::PLAN).and_then(|text| link::read(&text).ok());
@@ -121,7 +124,7 @@ pub fn App() -> Html {
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
             <main class="columns">
                 <div class="column-plan">
-                    <AnimalCard plan={state.plan.clone()} units={state.units} send={send.clone()} />
+                    <AnimalCard plan={state.plan.clone()} units={state.units} roomy={width >= ROOMY} names_travel={state.names_travel} send={send.clone()} />
                     <LossesCard losses={state.plan.losses()} units={state.units} send={send.clone()} />
                     <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
                 </div>

@@ -347,7 +347,7 @@ impl Animal {
             sex: Sex::Doe,
             age: Age::Adult,
             condition: Condition::Ordinary,
-            weighed: Weighed::FieldDressed(Mass::grams(45_359.0), Legs::On),
+            weighed: Weighed::FieldDressed(Mass::grams(43_545.0), Legs::On),
         }
     }
 }

@@ -9,7 +9,7 @@ use hindsaddle_model::units::Mass;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::controls::{Choice, Choosable};
+use super::controls::{Choice, Choosable, Segments};
 use crate::store::Msg;
 use crate::text::{self, Units};
 
@@ -20,6 +20,10 @@ pub struct AnimalCardProps {
     pub plan: Rc<Plan>,
     /// The reader's units.
     pub units: Units,
+    /// Whether the form is open without being asked: there is room for it.
+    pub roomy: bool,
+    /// Whether the title travels with the link.
+    pub names_travel: bool,
     /// Told what happens.
     pub send: Callback<Msg>,
 }
@@ -152,12 +156,14 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
             (text::WEIGHT, text::weight_unit(units))
         }
     };
+    let on_units = props.send.reform(|place: usize| Msg::Units(UNITS[place]));
+    let unit_options = UNITS.map(|units| Choosable::new(text::weight_unit(units))).to_vec();
     html! {
-        <section class="card animal" aria-label={text::ANIMAL}>
-            <div class="card-head">
+        <details class="card animal" open={props.roomy} aria-label={text::ANIMAL}>
+            <summary>
                 <h2>{ text::animal_line(&props.plan, units) }</h2>
-                if is_example { <p class="badge">{ text::EXAMPLE }</p> }
-            </div>
+                if is_example { <span class="badge">{ text::EXAMPLE }</span> }
+            </summary>
             <div class="fields">
                 <Choice label={text::SPECIES} options={options(&Species::ALL, text::species)} chosen={place(&Species::ALL, &species)}
                     on_choose={edit(|draft, place| draft.species = Species::ALL[place])} />
@@ -182,10 +188,37 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                 if draft.stage == Stage::FieldDressed {
                     <label class="tick"><input type="checkbox" checked={draft.legs == Legs::On} onchange={on_legs} />{ text::LEGS_ON }</label>
                 }
+                <Segments label={text::UNITS} options={unit_options} chosen={place(&UNITS, &units)} on_choose={on_units} />
             </div>
             <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
                 { wrong.as_deref().unwrap_or(text::stage_hint(draft.stage)) }
             </p>
-        </section>
+            { title(props) }
+        </details>
+    }
+}
+
+const UNITS: [Units; 2] = [Units::Pounds, Units::Kilograms];
+
+/// The title of the plan, and whether it travels.
+fn title(props: &AnimalCardProps) -> Html {
+    let on_title = props.send.reform(|event: Event| {
+        Msg::Act(Action::SetTitle(event.target_unchecked_into::<HtmlInputElement>().value()))
+    });
+    let on_travel = props
+        .send
+        .reform(|event: Event| Msg::NamesTravel(event.target_unchecked_into::<HtmlInputElement>().checked()));
+    let title = props.plan.title().to_owned();
+    html! {
+        <>
+            <label class="field">
+                <span class="field-label">{ text::TITLE }</span>
+                <input type="text" aria-label={text::TITLE} placeholder={text::TITLE_HINT} maxlength="40" autocomplete="off"
+                    value={title.clone()} onchange={on_title} />
+            </label>
+            if !title.is_empty() {
+                <label class="tick"><input type="checkbox" checked={props.names_travel} onchange={on_travel} />{ text::TITLE_TRAVELS }</label>
+            }
+        </>
     }
 }

@@ -1,15 +1,12 @@
-//! Name, title of the plan, undo and redo, units, copy link.
+//! Name, undo and redo, copy link.
 
 use std::rc::Rc;
 
-use hindsaddle_model::plan::Action;
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::controls::{Choosable, Segments};
 use crate::platform::{address, clipboard};
 use crate::store::{Msg, Notice, State};
-use crate::text::{self, Units};
+use crate::text;
 
 /// Properties of [`Header`].
 #[derive(PartialEq, Properties)]
@@ -28,19 +25,6 @@ pub fn Header(props: &HeaderProps) -> Html {
         let send = props.send.clone();
         Callback::from(move |_: MouseEvent| send.emit(message.clone()))
     };
-    let on_title = {
-        let send = props.send.clone();
-        Callback::from(move |event: Event| {
-            let title = event.target_unchecked_into::<HtmlInputElement>().value();
-            send.emit(Msg::Act(Action::SetTitle(title)));
-        })
-    };
-    let on_travel = {
-        let send = props.send.clone();
-        Callback::from(move |event: Event| {
-            send.emit(Msg::NamesTravel(event.target_unchecked_into::<HtmlInputElement>().checked()));
-        })
-    };
     let on_copy = {
         let (send, state) = (props.send.clone(), state.clone());
         Callback::from(move |_: MouseEvent| {
@@ -52,33 +36,24 @@ pub fn Header(props: &HeaderProps) -> Html {
             });
         })
     };
-    let on_units = {
-        let send = props.send.clone();
-        Callback::from(move |place: usize| {
-            send.emit(Msg::Units(if place == 0 { Units::Pounds } else { Units::Kilograms }));
-        })
-    };
-    let units = vec![Choosable::new(text::POUNDS), Choosable::new(text::KILOGRAMS)];
-    let chosen = if state.units == Units::Pounds { 0 } else { 1 };
     html! {
         <header class="header">
             <div class="brand">
                 <h1>{ text::NAME }</h1>
                 <p class="motto">{ text::MOTTO }</p>
             </div>
-            <div class="title-field">
-                <input type="text" aria-label={text::TITLE} placeholder={text::TITLE_HINT} maxlength="40" autocomplete="off"
-                    value={state.plan.title().to_owned()} onchange={on_title} />
-                if !state.plan.title().is_empty() {
-                    <label class="tick"><input type="checkbox" checked={state.names_travel} onchange={on_travel} />{ text::TITLE_TRAVELS }</label>
-                }
-            </div>
             <div class="tools">
-                <button type="button" class="tool" disabled={!state.can_undo()} onclick={message(Msg::Undo)}>{ text::UNDO }</button>
-                <button type="button" class="tool" disabled={!state.can_redo()} onclick={message(Msg::Redo)}>{ text::REDO }</button>
+                <button type="button" class="tool" aria-label={text::UNDO} title={text::UNDO} disabled={!state.can_undo()}
+                    onclick={message(Msg::Undo)}>{ turn("M9 5L4 10l5 5M4 10h10a6 6 0 0 1 0 12h-3") }</button>
+                <button type="button" class="tool" aria-label={text::REDO} title={text::REDO} disabled={!state.can_redo()}
+                    onclick={message(Msg::Redo)}>{ turn("M17 5l5 5-5 5M22 10H12a6 6 0 0 0 0 12h3") }</button>
                 <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
-                <Segments label={text::UNITS} options={units} chosen={Some(chosen)} on_choose={on_units} />
             </div>
         </header>
     }
+}
+
+/// An arrow that turns back or forward.
+fn turn(path: &'static str) -> Html {
+    html! { <svg class="icon" viewBox="0 0 26 26" aria-hidden="true"><path d={path} /></svg> }
 }

@@ -26,12 +26,17 @@ pub struct MuscleSheetProps {
     pub send: Callback<Msg>,
 }
 
+/// The plate, which has to stay in sight over the sheet.
+pub(super) const STAGE: &str = "stage";
 const HEADING: &str = "sheet-heading";
 
 /// The sheet.
 #[component]
 pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
-    use_effect_with(props.muscle, |_| focus::focus(HEADING));
+    use_effect_with(props.muscle, |_| {
+        focus::reveal(STAGE);
+        focus::focus(HEADING);
+    });
     let (state, muscle) = (&props.state, props.muscle);
     let forecast = &state.forecast.muscles[muscle.index()];
     let side = state.shown_side();
@@ -70,7 +75,7 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
         Sides::One(Side::Left) => 1,
         Sides::One(Side::Right) => 2,
     };
-    let size = forecast.length.map(|length| text::long(&text::length(length, state.units)));
+    let size = forecast.length.map(|length| text::long(&text::rough_length(length, state.units)));
     html! {
         <section class="sheet" aria-labelledby={HEADING}>
             <div class="card-head">
@@ -85,11 +90,11 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
                 if let Some(size) = size { { ", " }{ size } }
             </p>
             if taken {
-                { parts(props, side) }
-                <ul class="results" role="status">
+                <ul class="results">
                     { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
                     if forecast.packs.is_empty() { <li>{ text::muscle_result(forecast, taken) }</li> }
                 </ul>
+                { parts(props, side) }
                 { for forecast.sides[side.index()].iter().flat_map(|part| &part.advice).map(|advice| {
                     let words = text::advice(advice, state.units);
                     html! { <p key={words.clone()} class="advice">{ words }</p> }

@@ -9,6 +9,7 @@ use hindsaddle_model::tables;
 use yew::prelude::*;
 
 use super::controls::{Choice, Choosable, Segments};
+use super::muscle_sheet::STAGE;
 use super::plate_drawing::PlateDrawing;
 use crate::plate::plate;
 use crate::store::{Msg, State};
@@ -65,7 +66,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
     let on_region = props.send.reform(move |place: usize| Msg::Zoom(regions[place]));
     let hint = if is_phone && state.region.is_none() { text::TAP_REGION } else { text::TAP_MUSCLE };
     html! {
-        <section class="stage" aria-label={text::PLATE}>
+        <section id={STAGE} class="stage" aria-label={text::PLATE}>
             <div class="stage-head">
                 <Segments label={text::VIEW} options={views} chosen={VIEWS.iter().position(|view| *view == state.view)} on_choose={on_view} />
             </div>

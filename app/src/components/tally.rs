@@ -46,7 +46,7 @@ pub fn Tally(props: &TallyProps) -> Html {
                 </button>
                 <button type="button" class="figure" aria-label={text::how(text::TAKE_HOME)} onclick={explain(Topic::Line(Line::TakeHome))}>
                     <span class="big">{ text::mass_likely(forecast.take_home, props.units) }</span>
-                    <span class="unit">{ text::TAKE_HOME.to_lowercase() }</span>
+                    <span class="unit">{ text::TO_TAKE_HOME }</span>
                     <span class="ends">{ text::mass_ends(forecast.take_home, props.units).unwrap_or_default() }</span>
                 </button>
                 <button type="button" class="tool tally-toggle" aria-expanded={open.to_string()} onclick={toggle}>

@@ -142,7 +142,12 @@ fn knife_lines(axis: &Axis, part: &PartForecast, pixels: f64) -> (String, bool) 
     let spacing = part.pieces.pitch * axis.length * pixels;
     let every = if spacing > 0.0 { (CLOSEST / spacing).ceil().max(1.0) as usize } else { 1 };
     let mut path = String::new();
+    // A roast keeps the ends of its muscle: no knife goes there.
+    let keeps_ends = part.cut.product() == Some(Product::Roast);
     for u in places.iter().step_by(every) {
+        if keeps_ends && !(0.001..0.999).contains(u) {
+            continue;
+        }
         let (a, b) = axis.across(*u);
         line(&mut path, a, b);
     }
@@ -155,8 +160,8 @@ fn cubes(axis: &Axis, part: &PartForecast, length: Option<Length>, edge: Length,
     let step = (edge.to_mm() * scale).max(CLOSEST * 2.0 / pixels);
     let mut path = String::new();
     let (from, to) = part.span;
-    let past = PAST_END / axis.length;
-    let (from, to) = (if from <= 0.0 { -past } else { from }, if to >= 1.0 { 1.0 + past } else { to });
+    let beyond = PAST_END / axis.length;
+    let (from, to) = (if from <= 0.0 { -beyond } else { from }, if to >= 1.0 { 1.0 + beyond } else { to });
     let count = ((to - from) * axis.length / step) as u32;
     for index in 0..=count {
         let (a, b) = axis.across(from + f64::from(index) * step / axis.length);

@@ -14,3 +14,8 @@ pub fn on_resize(then: impl Fn(f64) + 'static) -> Option<EventListener> {
     let window = window()?;
     Some(EventListener::new(&window, "resize", move |_| then(width())))
 }
+
+/// Height of the window in CSS pixels; a phone's if it cannot be known.
+pub fn height() -> f64 {
+    window().and_then(|window| window.inner_height().ok()).and_then(|height| height.as_f64()).unwrap_or(740.0)
+}

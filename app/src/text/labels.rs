@@ -12,10 +12,6 @@ pub const REDO: &str = "Redo";
 pub const COPY_LINK: &str = "Copy link";
 /// Units.
 pub const UNITS: &str = "Units";
-/// Pounds.
-pub const POUNDS: &str = "lb";
-/// Kilograms.
-pub const KILOGRAMS: &str = "kg";
 /// The title field.
 pub const TITLE: &str = "Title of the plan";
 /// What an empty title suggests.
@@ -29,7 +25,7 @@ pub const DISMISS: &str = "Dismiss";
 /// The animal card.
 pub const ANIMAL: &str = "Animal";
 /// Marks the example.
-pub const EXAMPLE: &str = "Example animal: enter your own";
+pub const EXAMPLE: &str = "Example: enter your own animal";
 /// Species field.
 pub const SPECIES: &str = "Species";
 /// Sex field.
@@ -146,17 +142,17 @@ pub const SILVERSKIN: &str = "Silverskin";
 /// The tally.
 pub const TALLY: &str = "Tally";
 /// Details of the tally.
-pub const SHOW_TALLY: &str = "Show all";
+pub const SHOW_TALLY: &str = "All";
 /// Fewer details.
-pub const HIDE_TALLY: &str = "Show less";
-/// Largest losses.
-pub const LOSSES_LARGEST: &str = "Largest losses";
+pub const HIDE_TALLY: &str = "Less";
+/// Under the take-home weight.
+pub const TO_TAKE_HOME: &str = "take home";
 /// The ledger.
 pub const LEDGER: &str = "Where the weight goes";
 /// Packages column.
 pub const PACKAGES: &str = "Packages";
 /// Take-home.
-pub const TAKE_HOME: &str = "To take home";
+pub const TAKE_HOME: &str = "Take home";
 /// How was it worked out.
 pub const WORKED_OUT: &str = "How it was worked out";
 /// Inputs.

@@ -34,9 +34,11 @@ pub fn mass(mass: Mass, units: Units) -> String {
 /// are written alike.
 fn mass_parts(mass: Mass, units: Units, like: Mass) -> (String, &'static str) {
     match units {
+        Units::Pounds if like < Mass::ounces(4.0) => (tenths(rounded(mass.to_ounces() * 10.0)), "oz"),
         Units::Pounds if like < Mass::pounds(1.0) => (rounded(mass.to_ounces()).to_string(), "oz"),
         Units::Pounds if like < Mass::pounds(10.0) => (tenths(rounded(mass.to_pounds() * 10.0)), "lb"),
         Units::Pounds => (rounded(mass.to_pounds()).to_string(), "lb"),
+        Units::Kilograms if like < Mass::grams(100.0) => (rounded(mass.to_grams()).to_string(), "g"),
         Units::Kilograms if like < Mass::kilograms(1.0) => {
             ((rounded(mass.to_grams() / 10.0) * 10).to_string(), "g")
         }
@@ -77,6 +79,14 @@ pub fn length(length: Length, units: Units) -> String {
     match units {
         Units::Pounds => format!("{} in", sixteenths(length.to_inches())),
         Units::Kilograms if length < Length::cm(10.0) => format!("{} mm", rounded(length.to_mm())),
+        Units::Kilograms => format!("{} cm", rounded(length.to_cm())),
+    }
+}
+
+/// A length that is only roughly known, to the whole inch or centimetre.
+pub fn rough_length(length: Length, units: Units) -> String {
+    match units {
+        Units::Pounds => format!("{} in", rounded(length.to_inches())),
         Units::Kilograms => format!("{} cm", rounded(length.to_cm())),
     }
 }
@@ -163,7 +173,8 @@ mod tests {
     #[test]
     fn masses_are_written_as_fine_as_they_are_known() {
         for (grams, pounds, kilograms) in [
-            (100.0, "4 oz", "100 g"),
+            (45.0, "1.6 oz", "45 g"),
+            (200.0, "7 oz", "200 g"),
             (454.0, "1 lb", "450 g"),
             (1905.0, "4.2 lb", "1.9 kg"),
             (20_412.0, "45 lb", "20.5 kg"),

@@ -58,7 +58,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::LongerThanMuscle { muscle, length: long } => format!(
             "{} is only about {} long here. Choose something shorter or thinner.",
             names::muscle(*muscle),
-            length(long)
+            numbers::rough_length(*long, units)
         ),
         Refusal::RoastWeightOutOfRange { least, most } => {
             format!(
@@ -225,7 +225,7 @@ pub fn packages(count: u32) -> &'static str {
     if count == 1 { "package" } else { "packages" }
 }
 
-/// What one cut of a muscle gives: "about 40 steaks of 2 oz: 3 packages, 14 in each, 12 in the last".
+/// What one cut of a muscle gives: "about 40 steaks of about 2 oz: 3 packages of 14, the last with 12".
 pub fn pack_row(row: &PackRow, units: Units) -> String {
     let Some(product) = row.cut.product() else { return String::new() };
     let pieces = row.pieces;
@@ -242,12 +242,12 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
         None => row.packs.likely().to_string(),
     };
     let short = match row.short {
-        Some(short) if row.packs.likely() > 1 => format!(", {short} in the last"),
+        Some(short) if row.packs.likely() > 1 => format!(", the last with {short}"),
         Some(_) | None => String::new(),
     };
     let a_pack = row.a_pack.min(pieces.likely());
     format!(
-        "{counted} {} of about {}: {in_packs} {}, {a_pack} in each{short}",
+        "{counted} {} of about {}: {in_packs} {} of {a_pack}{short}",
         names::pieces(product, pieces.likely()),
         numbers::mass(each, units),
         packages(row.packs.likely()),

@@ -80,14 +80,3 @@ pub fn ledger(forecast: &Forecast, units: Units) -> Vec<LedgerRow> {
         })
         .collect()
 }
-
-/// The largest losses, largest first.
-pub fn largest_losses(forecast: &Forecast, units: Units) -> Vec<LedgerRow> {
-    let mut rows: Vec<LedgerRow> = ledger(forecast, units)
-        .into_iter()
-        .filter(|row| !matches!(row.line, Line::Live | Line::TakeHome))
-        .collect();
-    rows.sort_by(|a, b| b.part.total_cmp(&a.part));
-    rows.truncate(3);
-    rows
-}
