@@ -32,6 +32,8 @@ fn main() {
     std::fs::write(Path::new(&out).join("plate.rs"), code).expect("OUT_DIR can be written");
 }
 
+const NOT_READ: &str = "only absolute M, L, C and Z are read";
+
 /// One view as it was authored: paths and points by their name, in the order drawn.
 #[derive(Default)]
 struct Drawing {
@@ -96,15 +98,15 @@ impl Drawing {
     fn code(&self, name: &str) -> Result<String, String> {
         let mut code = String::new();
         let [x, y, width, height] = self.view_box[..] else { return Err("svg has no viewBox".into()) };
-        let far = self.joined("outline-far") + &self.joined("outline-ear-far");
-        let body = self.path("outline-body").ok_or("path outline-body is missing")?;
-        let ear = self.path("outline-ear").unwrap_or_default();
+        let far = compact(&(self.joined("outline-far") + &self.joined("outline-ear-far")))?;
+        let body = compact(self.path("outline-body").ok_or("path outline-body is missing")?)?;
+        let ear = compact(self.path("outline-ear").unwrap_or_default())?;
         writeln!(
             code,
             "/// Read from assets/plate.\npub(crate) static {name}: Plate = Plate {{ view_box: Frame {{ x: {x:?}, y: {y:?}, width: {width:?}, height: {height:?} }},\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {:?},\n bones: {:?},\n ink: {:?},\n areas: &[",
-            self.joined("antler-"),
-            self.joined("bone-"),
-            self.joined("ink-"),
+            compact(&self.joined("antler-"))?,
+            compact(&self.joined("bone-"))?,
+            compact(&self.joined("ink-"))?,
         )
         .map_err(|error| error.to_string())?;
         for (id, data) in &self.paths {
@@ -141,9 +143,10 @@ impl Drawing {
         }
         let points: Vec<String> = axis.iter().map(|(x, y)| format!("({x:.1}, {y:.1})")).collect();
         Ok(format!(
-            "Area {{ muscle: Muscle::{muscle:?}, side: {side}, outline: {data:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({:?}, {:?}), bounds: Frame {{ x: {:.1}, y: {:.1}, width: {:.1}, height: {:.1} }} }},\n",
-            self.path(&format!("grain-{named}")).unwrap_or_default(),
-            self.path(&format!("sheen-{named}")).unwrap_or_default(),
+            "Area {{ muscle: Muscle::{muscle:?}, side: {side}, outline: {:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({:?}, {:?}), bounds: Frame {{ x: {:.1}, y: {:.1}, width: {:.1}, height: {:.1} }} }},\n",
+            compact(data)?,
+            compact(self.path(&format!("grain-{named}")).unwrap_or_default())?,
+            compact(self.path(&format!("sheen-{named}")).unwrap_or_default())?,
             points.join(", "),
             label.0,
             label.1,
@@ -196,9 +199,56 @@ fn flattened(data: &str) -> Result<Vec<(f64, f64)>, String> {
             | Command::SmoothQuadraticCurve(..)
             | Command::SmoothCubicCurve(..)
             | Command::EllipticalArc(..) => {
-                return Err(format!("only absolute M, L, C and Z are read, not {command:?}"));
+                return Err(format!("{NOT_READ}, not {command:?}"));
             }
         }
     }
     if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }
+}
+
+/// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
+/// a quarter of a pixel on a phone.
+fn compact(data: &str) -> Result<String, String> {
+    let data = Data::parse(data).map_err(|error| error.to_string())?;
+    let mut path = String::new();
+    let (mut at, mut start) = ((0, 0), (0, 0));
+    for command in data.iter() {
+        let (letter, size, numbers) = match command {
+            Command::Move(Position::Absolute, numbers) => ('m', 2, numbers),
+            Command::Line(Position::Absolute, numbers) => ('l', 2, numbers),
+            Command::CubicCurve(Position::Absolute, numbers) => ('c', 6, numbers),
+            Command::Close => {
+                path.push('z');
+                at = start;
+                continue;
+            }
+            Command::Move(..)
+            | Command::Line(..)
+            | Command::CubicCurve(..)
+            | Command::HorizontalLine(..)
+            | Command::VerticalLine(..)
+            | Command::QuadraticCurve(..)
+            | Command::SmoothQuadraticCurve(..)
+            | Command::SmoothCubicCurve(..)
+            | Command::EllipticalArc(..) => return Err(format!("{NOT_READ}, not {command:?}")),
+        };
+        path.push(letter);
+        for step in numbers.chunks(size) {
+            let points: Vec<(i32, i32)> =
+                step.chunks(2).map(|pair| (pair[0].round() as i32, pair[1].round() as i32)).collect();
+            for (x, y) in &points {
+                for number in [x - at.0, y - at.1] {
+                    if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
+                        path.push(' ');
+                    }
+                    path.push_str(&number.to_string());
+                }
+            }
+            at = points[points.len() - 1];
+            if letter == 'm' && size == 2 && start != at {
+                start = at;
+            }
+        }
+    }
+    Ok(path)
 }

@@ -191,7 +191,7 @@ fn growth(plan: &Plan, lean: Mass) -> f64 {
     let row = tables::yields(animal.species(), animal.sex());
     let typical =
         adult * row.dressed.spread.likely() * row.hanging.spread.likely() * row.lean.spread.likely();
-    (lean / typical).clamp(0.3, 1.2)
+    (lean / typical).max(0.3).min(1.2)
 }
 
 /// What multiplies each share: sex and season, growth, species.

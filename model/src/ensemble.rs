@@ -76,7 +76,7 @@ impl Draw {
 fn ensemble() -> Vec<f64> {
     let draws = SCENARIOS - 1;
     let strata: Vec<f64> = (0..draws)
-        .map(|i| normal::quantile((i as f64 + 0.5) / draws as f64).clamp(-FARTHEST, FARTHEST))
+        .map(|i| normal::quantile((i as f64 + 0.5) / draws as f64).max(-FARTHEST).min(FARTHEST))
         .collect();
     let mut all = Vec::with_capacity(ROWS * SCENARIOS);
     for row in 0..ROWS {

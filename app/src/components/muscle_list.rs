@@ -61,13 +61,12 @@ fn row(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
                 .is_some_and(|product| matches!(rules::verdict(muscle, product), Verdict::Impossible(_))),
         })
         .collect();
-    let chosen = match single {
-        Some(cut) => cuts().iter().position(|product| *product == cut.product()),
-        None => {
-            let label = if state.plan.is_even(muscle) { text::DIVIDED } else { text::UNEVEN };
-            options.push(Choosable { label: label.into(), disabled: true });
-            Some(options.len() - 1)
-        }
+    let chosen = if let Some(cut) = single {
+        cuts().iter().position(|product| *product == cut.product())
+    } else {
+        let label = if state.plan.is_even(muscle) { text::DIVIDED } else { text::UNEVEN };
+        options.push(Choosable { label: label.into(), disabled: true });
+        Some(options.len() - 1)
     };
     let on_choose = {
         let send = send.clone();

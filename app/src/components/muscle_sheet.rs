@@ -163,7 +163,7 @@ fn part_head(props: &MuscleSheetProps, all: &[Part], place: usize) -> Html {
     let editing = props.clone_parts(all);
     let on_percent = Callback::from(move |event: Event| {
         let typed = event.target_unchecked_into::<HtmlInputElement>().value();
-        editing.with_percent(place, text::typed(&typed).map_or(0, |number| number.clamp(0.0, 100.0) as u8));
+        editing.with_percent(place, text::typed(&typed).map_or(0, |number| number.max(0.0).min(100.0) as u8));
     });
     let joining = props.clone_parts(all);
     let on_join = Callback::from(move |_: MouseEvent| joining.joined(place));

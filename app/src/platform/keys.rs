@@ -19,7 +19,7 @@ pub enum Key {
 
 fn meaning(event: &KeyboardEvent) -> Option<Key> {
     let command = event.ctrl_key() || event.meta_key();
-    match (command, event.shift_key(), event.key().to_lowercase().as_str()) {
+    match (command, event.shift_key(), event.key().to_ascii_lowercase().as_str()) {
         (true, false, "z") => Some(Key::Undo),
         (true, true, "z") | (true, false, "y") => Some(Key::Redo),
         (false, _, "escape") => Some(Key::Escape),

@@ -124,9 +124,22 @@ pub fn girth_field(girth: Length, units: Units) -> String {
     }
 }
 
+/// The most digits of a typed number.
+const MOST_DIGITS: usize = 12;
+
 /// A number as a person types it, with a point or a comma.
 pub fn typed(text: &str) -> Option<f64> {
-    text.trim().replace(',', ".").parse().ok().filter(|number: &f64| number.is_finite())
+    let text = text.trim();
+    let (text, sign) = text.strip_prefix('-').map_or((text, 1.0), |rest| (rest, -1.0));
+    let (whole, part) = text.split_once(['.', ',']).unwrap_or((text, ""));
+    let all = format!("{whole}{part}");
+    let digits = all.bytes().all(|byte| byte.is_ascii_digit());
+    // More digits than this are no weight, and would not be exact.
+    if all.is_empty() || all.len() > MOST_DIGITS || !digits {
+        return None;
+    }
+    let scale = part.bytes().fold(1.0, |scale, _| scale * 10.0);
+    all.parse::<u64>().ok().map(|number| sign * number as f64 / scale)
 }
 
 /// The unit of big weights.
@@ -206,5 +219,9 @@ mod tests {
         assert_eq!(typed(" 49,9 "), Some(49.9));
         assert_eq!(typed("heavy"), None);
         assert_eq!(typed("inf"), None);
+        assert_eq!(typed("-3"), Some(-3.0));
+        assert_eq!(typed(".5"), Some(0.5));
+        assert_eq!(typed("1.2.3"), None);
+        assert_eq!(typed(""), None);
     }
 }

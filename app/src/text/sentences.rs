@@ -297,8 +297,8 @@ pub fn animal_line(plan: &Plan, units: Units) -> String {
     format!(
         "{}, {}, {} · {size}",
         names::species(animal.species()),
-        names::sex(animal.sex(), animal.species()).to_lowercase(),
-        names::age(animal.age()).to_lowercase()
+        names::sex(animal.sex(), animal.species()).to_ascii_lowercase(),
+        names::age(animal.age()).to_ascii_lowercase()
     )
 }
 
@@ -462,7 +462,7 @@ pub fn portion_of(people: u8) -> String {
 
 /// "Packages of steak".
 pub fn product_packages(product: Product) -> String {
-    format!("Packages: {}", names::product(product).to_lowercase())
+    format!("Packages: {}", names::product(product).to_ascii_lowercase())
 }
 
 /// "10, 9 to 12; 12 lb, 9 to 13 lb".

@@ -87,7 +87,8 @@ fn mark(marks: &[Marks]) -> &'static str {
 
 fn name(area: &Area, forecast: &MuscleForecast, plan: &Plan, units: Units, every_cut: bool) -> String {
     let muscle = area.muscle;
-    let side = area.side.map(|side| format!(", {}", text::side(side).to_lowercase())).unwrap_or_default();
+    let side =
+        area.side.map(|side| format!(", {}", text::side(side).to_ascii_lowercase())).unwrap_or_default();
     let shown = area.side.unwrap_or(Side::Left);
     let cuts: Vec<String> =
         plan.division(muscle, shown).parts().iter().map(|part| text::cut(part.cut, units)).collect();

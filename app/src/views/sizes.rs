@@ -9,7 +9,7 @@ use crate::text::Units;
 fn stepped(value: f64, step: f64, by: i32, (least, most): (f64, f64)) -> f64 {
     let on_grid = value / step;
     let next = if by > 0 { (on_grid + 0.01).floor() + 1.0 } else { (on_grid - 0.01).ceil() - 1.0 };
-    next.clamp((least / step).ceil(), (most / step).floor()) * step
+    next.max((least / step).ceil()).min((most / step).floor()) * step
 }
 
 fn length(value: Length, by: i32, ends: (Length, Length), inch_part: f64, mm: f64, units: Units) -> Length {

@@ -1,0 +1,118 @@
+//! Owns what a person does: press, type, choose. Each waits until it can be done, does it with real input
+//! events, waits until the page has drawn the answer, and fails if the page complained.
+
+use serde_json::{Value, json};
+
+use crate::find::{Found, Name, Place, Role, one};
+use crate::keys::Key;
+use crate::page::Page;
+
+/// Where a pointer can reach an element.
+pub(crate) const REACH: &str = include_str!("reach.js");
+
+/// Clicks or, on a touched screen, taps.
+#[track_caller]
+pub(crate) fn press<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into<Name<'a>>) {
+    let (place, name) = (place.into(), name.into());
+    let page = place.page;
+    let point = page.until("to press it", || {
+        let found = usable(place, role, name)?;
+        let point = found.call(page, REACH, &[json!(true)])?;
+        match point["covered"].as_str() {
+            Some(cover) => Err(format!("{role:?} {name:?} is covered by {cover}")),
+            None => Ok(point),
+        }
+    });
+    press_at(page, &point);
+    done(page);
+}
+
+/// Replaces what stands in a field, key by key.
+#[track_caller]
+pub(crate) fn fill<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into<Name<'a>>, text: &str) {
+    let (place, name) = (place.into(), name.into());
+    press(place, role, name);
+    strike(place.page, Key::Control('a'));
+    strike(place.page, Key::Backspace);
+    for letter in text.chars() {
+        strike(place.page, Key::Letter(letter));
+    }
+    done(place.page);
+}
+
+/// Chooses an option of a native list by what it says. The list opens outside the page, where no event of ours
+/// can reach, so the choice is made the way the browser reports one: the value, then `input` and `change`.
+#[track_caller]
+pub(crate) fn choose<'a>(place: impl Into<Place<'a>>, name: impl Into<Name<'a>>, option: &str) {
+    let (place, name) = (place.into(), name.into());
+    let function = "function (label) {
+        const option = [...this.options].find((option) => option.label === label);
+        if (!option) return [...this.options].map((option) => option.label).join(' | ');
+        if (option.disabled) return label + ' (disabled)';
+        this.focus();
+        if (this.value === option.value) return null;
+        this.value = option.value;
+        this.dispatchEvent(new Event('input', { bubbles: true }));
+        this.dispatchEvent(new Event('change', { bubbles: true }));
+        return null;
+    }";
+    place.page.until("to choose it", || {
+        let found = usable(place, Role::Combobox, name)?;
+        let options = found.call(place.page, function, &[json!(option)])?;
+        options.as_str().map_or(Ok(()), |options| Err(format!("{name:?} has no {option:?}, but: {options}")))
+    });
+    done(place.page);
+}
+
+/// Presses a key where the focus is.
+#[track_caller]
+pub(crate) fn key(page: &Page, key: Key) {
+    strike(page, key);
+    done(page);
+}
+
+/// Goes back in the history, as the browser's button does.
+#[track_caller]
+pub(crate) fn go_back(page: &Page) {
+    page.script("history.back()");
+    done(page);
+}
+
+/// The one that fits, if it can be used.
+fn usable(place: Place, role: Role, name: Name) -> Result<Found, String> {
+    let found = one(place, role, name)?;
+    if found.is("disabled") { Err(format!("{role:?} {name:?} is disabled")) } else { Ok(found) }
+}
+
+#[track_caller]
+fn press_at(page: &Page, point: &Value) {
+    let (x, y) = (&point["x"], &point["y"]);
+    if page.is_touched() {
+        page.devtools(
+            "Input.dispatchTouchEvent",
+            &json!({ "type": "touchStart", "touchPoints": [{ "x": x, "y": y }] }),
+        );
+        page.devtools("Input.dispatchTouchEvent", &json!({ "type": "touchEnd", "touchPoints": [] }));
+        return;
+    }
+    for (kind, buttons) in [("mouseMoved", 0), ("mousePressed", 1), ("mouseReleased", 0)] {
+        let button = if kind == "mouseMoved" { "none" } else { "left" };
+        page.devtools(
+            "Input.dispatchMouseEvent",
+            &json!({ "type": kind, "x": x, "y": y, "button": button, "buttons": buttons, "clickCount": 1 }),
+        );
+    }
+}
+
+#[track_caller]
+fn strike(page: &Page, key: Key) {
+    for event in key.events() {
+        page.devtools("Input.dispatchKeyEvent", &event);
+    }
+}
+
+#[track_caller]
+fn done(page: &Page) {
+    page.settle();
+    page.expect_no_complaint();
+}

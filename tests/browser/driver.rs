@@ -1,0 +1,109 @@
+//! Owns the browser itself: one `chromedriver`, one Chromium with a new profile, and the wire to both.
+//! Both end when the driver is dropped. It knows nothing of pages, roles or names.
+
+use std::env;
+use std::io::{BufRead, BufReader};
+use std::process::{Child, Command, Stdio};
+use std::thread;
+use std::time::Duration;
+
+use serde_json::{Value, json};
+
+/// Chromium without its own traffic, so that the only requests are the page's.
+const CHROMIUM_FLAGS: [&str; 10] = [
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-dev-shm-usage",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--force-color-profile=srgb",
+];
+
+/// A running browser.
+pub(crate) struct Driver {
+    chromedriver: Child,
+    agent: ureq::Agent,
+    session: String,
+}
+
+impl Driver {
+    /// Starts a browser with a profile of its own.
+    pub(crate) fn start() -> Self {
+        let program = env::var("CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned());
+        let mut chromedriver = Command::new(&program)
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap_or_else(|error| {
+                panic!("cannot start {program}: {error}; install it with: bash .dev/test")
+            });
+        let port = port_of(&mut chromedriver);
+        let agent = ureq::Agent::config_builder()
+            .timeout_global(Some(Duration::from_mins(1)))
+            .http_status_as_error(false)
+            .build()
+            .new_agent();
+        // From here on a panic must end the chromedriver too, so it is owned before the session is asked for.
+        let mut driver = Self { chromedriver, agent, session: format!("http://127.0.0.1:{port}/session") };
+        let answer = driver
+            .post(
+                "",
+                &json!({ "capabilities": { "alwaysMatch": {
+                    "goog:chromeOptions": { "args": CHROMIUM_FLAGS },
+                    "goog:loggingPrefs": { "browser": "ALL" },
+                } } }),
+            )
+            .unwrap_or_else(|error| panic!("cannot start Chromium: {error}"));
+        let id = answer["sessionId"].as_str().expect("a new session has an id");
+        driver.session = format!("{}/{id}", driver.session);
+        driver
+    }
+
+    /// Sends a `WebDriver` command, for the few things that `DevTools` has no word for.
+    pub(crate) fn post(&self, command: &str, body: &Value) -> Result<Value, String> {
+        let mut answer = self
+            .agent
+            .post(format!("{}{command}", self.session))
+            .send_json(body)
+            .map_err(|error| error.to_string())?;
+        let answer: Value = answer.body_mut().read_json().map_err(|error| error.to_string())?;
+        let value = &answer["value"];
+        match value["error"].as_str() {
+            Some(kind) => Err(format!("{kind}: {}", value["message"].as_str().unwrap_or_default())),
+            None => Ok(value.clone()),
+        }
+    }
+
+    /// Sends a `DevTools` command.
+    pub(crate) fn devtools(&self, command: &str, parameters: &Value) -> Result<Value, String> {
+        self.post("/goog/cdp/execute", &json!({ "cmd": command, "params": parameters }))
+            .map_err(|error| format!("{command}: {error}"))
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        // Closing the session ends Chromium and removes its profile; there is nobody left to tell if it fails.
+        let _closed = self.agent.delete(&self.session).call();
+        let _ended = self.chromedriver.kill();
+        let _reaped = self.chromedriver.wait();
+    }
+}
+
+/// The port that chromedriver chose, read from what it says when it is ready.
+fn port_of(chromedriver: &mut Child) -> u16 {
+    let output = chromedriver.stdout.take().expect("its output is piped");
+    let mut lines = BufReader::new(output).lines().map_while(Result::ok);
+    let port = lines
+        .by_ref()
+        .find_map(|line| line.strip_suffix('.')?.split_once("successfully on port ")?.1.parse().ok())
+        .expect("chromedriver says its port");
+    // Whatever else it says must be read, or it would stop when the pipe is full.
+    thread::spawn(move || lines.for_each(drop));
+    port
+}

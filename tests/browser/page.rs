@@ -1,0 +1,266 @@
+//! Owns an open page in a browser of its own: where it is, how large, in what light, and what it complained of.
+
+use std::fs;
+use std::sync::Arc;
+
+use data_encoding::BASE64;
+use serde_json::{Value, json};
+
+use crate::driver::Driver;
+use crate::patience;
+use crate::server::Site;
+
+/// The size of what shows the page, and whether it is touched or pointed at.
+#[derive(Clone, Copy)]
+pub(crate) struct Screen {
+    pub(crate) width: u32,
+    pub(crate) height: u32,
+    pub(crate) touch: bool,
+}
+
+impl Screen {
+    /// A small phone, held upright.
+    pub(crate) const PHONE: Self = Self { width: 360, height: 740, touch: true };
+    /// A desk monitor with a mouse.
+    pub(crate) const DESKTOP: Self = Self { width: 1440, height: 900, touch: false };
+}
+
+/// The page, open in a browser with a profile of its own.
+pub(crate) struct Page {
+    driver: Driver,
+    site: Arc<Site>,
+    screen: Screen,
+}
+
+impl Page {
+    /// A first visit.
+    #[track_caller]
+    pub(crate) fn open(screen: Screen) -> Self {
+        Self::open_at(screen, "")
+    }
+
+    /// A first visit by a link; `fragment` begins with `#`.
+    #[track_caller]
+    pub(crate) fn open_at(screen: Screen, fragment: &str) -> Self {
+        Self::start(Arc::new(Site::start()), screen).opened(fragment)
+    }
+
+    /// A first visit to the same site by someone else: another profile, so nothing is shared but the link.
+    #[track_caller]
+    pub(crate) fn open_in_second_profile(&self, screen: Screen, fragment: &str) -> Self {
+        Self::start(Arc::clone(&self.site), screen).opened(fragment)
+    }
+
+    /// A first visit in a browser that refuses to keep anything.
+    #[track_caller]
+    pub(crate) fn open_without_storage(screen: Screen) -> Self {
+        let page = Self::start(Arc::new(Site::start()), screen);
+        let refusal = "Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });";
+        page.devtools("Page.addScriptToEvaluateOnNewDocument", &json!({ "source": refusal }));
+        page.opened("")
+    }
+
+    fn start(site: Arc<Site>, screen: Screen) -> Self {
+        let page = Self { driver: Driver::start(), site, screen };
+        page.resize(screen);
+        page
+    }
+
+    #[track_caller]
+    fn opened(self, fragment: &str) -> Self {
+        self.go_to(fragment);
+        self
+    }
+
+    /// Opens another link in the same tab, as from the address bar.
+    #[track_caller]
+    pub(crate) fn go_to(&self, fragment: &str) {
+        let address = format!("{}{fragment}", self.site.address());
+        self.webdriver("/url", &json!({ "url": address }));
+        self.settle();
+        self.expect_no_complaint();
+    }
+
+    /// Loads the page again.
+    #[track_caller]
+    pub(crate) fn reload(&self) {
+        self.webdriver("/refresh", &json!({}));
+        self.settle();
+        self.expect_no_complaint();
+    }
+
+    /// The whole address.
+    #[track_caller]
+    pub(crate) fn address(&self) -> String {
+        self.script("location.href").as_str().expect("an address is text").to_owned()
+    }
+
+    /// The part of the address that holds the plan, from `#` on; empty if there is none.
+    #[track_caller]
+    pub(crate) fn fragment(&self) -> String {
+        self.script("location.hash").as_str().expect("a fragment is text").to_owned()
+    }
+
+    /// Waits until the address holds another plan than `before`, and gives the new one.
+    #[track_caller]
+    pub(crate) fn next_fragment(&self, before: &str) -> String {
+        self.until("a new plan in the address", || match self.fragment() {
+            now if now == before => Err(format!("still {now}")),
+            now => Ok(now),
+        })
+    }
+
+    /// Changes the size of the screen, and whether it is touched.
+    #[track_caller]
+    pub(crate) fn resize(&self, screen: Screen) {
+        let Screen { width, height, touch } = screen;
+        self.devtools(
+            "Emulation.setDeviceMetricsOverride",
+            &json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": touch }),
+        );
+        self.devtools(
+            "Emulation.setTouchEmulationEnabled",
+            &json!({ "enabled": touch, "maxTouchPoints": if touch { 5 } else { 1 } }),
+        );
+    }
+
+    /// Whether this page is touched rather than pointed at.
+    pub(crate) fn is_touched(&self) -> bool {
+        self.screen.touch
+    }
+
+    /// Takes the network away: the browser knows that it is offline, and the site does not answer.
+    #[track_caller]
+    pub(crate) fn go_offline(&self) {
+        self.set_online(false);
+    }
+
+    /// Gives the network back.
+    #[track_caller]
+    pub(crate) fn go_online(&self) {
+        self.set_online(true);
+    }
+
+    #[track_caller]
+    fn set_online(&self, online: bool) {
+        self.site.set_reachable(online);
+        self.devtools("Network.enable", &json!({}));
+        self.devtools(
+            "Network.emulateNetworkConditions",
+            &json!({ "offline": !online, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1 }),
+        );
+    }
+
+    /// Shows the page to someone who prefers dark screens.
+    #[track_caller]
+    pub(crate) fn prefer_dark(&self) {
+        let dark = json!([{ "name": "prefers-color-scheme", "value": "dark" }]);
+        self.devtools("Emulation.setEmulatedMedia", &json!({ "features": dark }));
+    }
+
+    /// Shows the page as it goes to paper.
+    #[track_caller]
+    pub(crate) fn show_as_print(&self) {
+        self.devtools("Emulation.setEmulatedMedia", &json!({ "media": "print" }));
+    }
+
+    /// Lets the page use the clipboard, as a user would when asked.
+    #[track_caller]
+    pub(crate) fn allow_clipboard(&self) {
+        let granted = json!(["clipboardReadWrite", "clipboardSanitizedWrite"]);
+        self.devtools(
+            "Browser.grantPermissions",
+            &json!({ "permissions": granted, "origin": self.site.address() }),
+        );
+    }
+
+    /// What the clipboard holds.
+    #[track_caller]
+    pub(crate) fn clipboard(&self) -> String {
+        self.script("navigator.clipboard.readText()").as_str().expect("the clipboard holds text").to_owned()
+    }
+
+    /// Saves what is on the screen as a PNG file.
+    #[track_caller]
+    pub(crate) fn screenshot(&self, path: &str) {
+        let png = self.devtools("Page.captureScreenshot", &json!({ "format": "png" }));
+        fs::write(path, decode(&png["data"])).expect("the screenshot can be written");
+    }
+
+    /// The page as a PDF file, on A4 without header and footer.
+    #[track_caller]
+    pub(crate) fn pdf(&self) -> Vec<u8> {
+        let parameters = json!({ "paperWidth": 8.27, "paperHeight": 11.69, "printBackground": true, "preferCSSPageSize": true });
+        decode(&self.devtools("Page.printToPDF", &parameters)["data"])
+    }
+
+    /// The value of a JavaScript expression, for what no user can read off: sizes, counts of requests.
+    #[track_caller]
+    pub(crate) fn script(&self, expression: &str) -> Value {
+        let parameters = json!({ "expression": expression, "returnByValue": true, "awaitPromise": true });
+        let answer = self.devtools("Runtime.evaluate", &parameters);
+        assert!(answer["exceptionDetails"].is_null(), "{expression}: {}", answer["exceptionDetails"]);
+        answer["result"]["value"].clone()
+    }
+
+    /// Waits until the page has drawn what it was last told: two frames, as a step's first may already be under way.
+    #[track_caller]
+    pub(crate) fn settle(&self) {
+        self.script(
+            "new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(() => drawn(0))))",
+        );
+    }
+
+    /// Looks until it is there; fails with what was wanted and what was seen instead.
+    #[track_caller]
+    pub(crate) fn until<T>(&self, wanted: &str, look: impl FnMut() -> Result<T, String>) -> T {
+        match patience::until(look) {
+            Ok(found) => found,
+            Err(seen) => {
+                self.expect_no_complaint();
+                panic!("wanted {wanted}; {seen}");
+            }
+        }
+    }
+
+    /// Fails if the page logged an error, threw, or could not load something since the last time.
+    #[track_caller]
+    pub(crate) fn expect_no_complaint(&self) {
+        let complaints = self.complaints();
+        assert!(complaints.is_empty(), "the page complained:\n{}", complaints.join("\n"));
+    }
+
+    /// The errors and warnings that the page logged since the last time.
+    #[track_caller]
+    pub(crate) fn complaints(&self) -> Vec<String> {
+        let log = self.webdriver("/se/log", &json!({ "type": "browser" }));
+        let entries = log.as_array().map(Vec::as_slice).unwrap_or_default();
+        entries
+            .iter()
+            .filter(|entry| matches!(entry["level"].as_str(), Some("SEVERE" | "WARNING")))
+            .map(|entry| entry["message"].as_str().unwrap_or_default().to_owned())
+            .collect()
+    }
+
+    /// Sends a `DevTools` command that cannot fail unless the story is wrong.
+    #[track_caller]
+    pub(crate) fn devtools(&self, command: &str, parameters: &Value) -> Value {
+        self.try_devtools(command, parameters).unwrap_or_else(|error| panic!("{error}"))
+    }
+
+    /// Sends a `DevTools` command about something that may be gone by now.
+    pub(crate) fn try_devtools(&self, command: &str, parameters: &Value) -> Result<Value, String> {
+        self.driver.devtools(command, parameters)
+    }
+
+    #[track_caller]
+    fn webdriver(&self, command: &str, body: &Value) -> Value {
+        self.driver.post(command, body).unwrap_or_else(|error| panic!("{error}"))
+    }
+}
+
+#[track_caller]
+fn decode(data: &Value) -> Vec<u8> {
+    let text = data.as_str().expect("the browser answers with data");
+    BASE64.decode(text.as_bytes()).expect("the data is base64")
+}

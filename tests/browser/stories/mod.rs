@@ -1,0 +1,3 @@
+//! The stories, one file for each thing that a person sets out to do.
+
+mod open_the_page;

@@ -1,0 +1,215 @@
+//! Links: round trips, strictness, lengths, and fixtures that must open for ever.
+//!
+//! `tests/links/v1` is append-only. A fixture is a link and the take-home weight it said on the day it was
+//! frozen is not kept: better figures may change that. What it says of the plan is kept by the link itself:
+//! reading it and writing it again has to give the same text, and the named facts beside it.
+
+use hindsaddle_model::anatomy::{Muscle, Side, Sides};
+use hindsaddle_model::animal::Animal;
+use hindsaddle_model::link::{LONGEST, LinkError, Names, read, write};
+use hindsaddle_model::plan::{Action, Division, Plan};
+use hindsaddle_model::product::{Cut, Product};
+use hindsaddle_model::units::Length;
+use hindsaddle_tests::random_plan;
+use proptest::prelude::*;
+
+fn with(plan: &Plan, action: Action) -> Plan {
+    plan.apply(action).unwrap().plan
+}
+
+#[test]
+fn a_plan_comes_back_whole() {
+    for seed in 0..3000 {
+        let plan = random_plan(seed);
+        let text = write(&plan, Names::Included);
+        assert_eq!(read(&text).as_ref(), Ok(&plan), "seed {seed}: {text}");
+        assert!(text.len() < LONGEST, "seed {seed}: {}", text.len());
+    }
+}
+
+#[test]
+fn equal_plans_have_equal_links_and_others_do_not() {
+    let links: std::collections::BTreeSet<String> =
+        (0..500).map(|seed| write(&random_plan(seed), Names::Included)).collect();
+    assert_eq!(links.len(), 500);
+    let plan = Plan::new(Animal::example());
+    let there = with(
+        &plan,
+        Action::Assign { muscle: Muscle::Neck, sides: Sides::Both, cut: Cut::usual(Product::Stew) },
+    );
+    let back = with(
+        &there,
+        Action::Assign { muscle: Muscle::Neck, sides: Sides::Both, cut: Cut::usual(Product::Roast) },
+    );
+    assert_eq!(write(&plan, Names::Included), write(&back, Names::Included));
+}
+
+#[test]
+fn a_title_travels_only_if_asked() {
+    let plan = with(&Plan::new(Animal::example()), Action::SetTitle("north ridge doe".into()));
+    assert_eq!(read(&write(&plan, Names::Included)).unwrap().title(), "north ridge doe");
+    assert_eq!(read(&write(&plan, Names::LeftOut)).unwrap().title(), "");
+}
+
+/// The lengths that the design asks for.
+#[test]
+fn links_are_short() {
+    let plan = Plan::new(Animal::example());
+    let titled = with(&plan, Action::SetTitle("x".repeat(40)));
+    let length = write(&titled, Names::Included).len();
+    assert!(length < 100, "a usual plan with the longest title: {length}");
+    let mut changed = plan;
+    for muscle in Muscle::ALL {
+        let usual = changed.division(muscle, Side::Left).single();
+        let mut other = if usual == Some(Cut::Grind) { Cut::Stew(Length::mm(20.0)) } else { Cut::Grind };
+        if usual == Some(Cut::usual(Product::Steak)) {
+            other = Cut::Steak(Length::mm(19.1));
+        }
+        changed = with(&changed, Action::Assign { muscle, sides: Sides::Both, cut: other });
+    }
+    let length = write(&changed, Names::Included).len();
+    assert!(length < 160, "every muscle changed: {length}");
+}
+
+#[test]
+fn a_damaged_link_is_refused_wherever_it_is_damaged() {
+    for seed in 0..12 {
+        let text = write(&random_plan(seed), Names::Included);
+        for at in 1..text.len() {
+            let cut = read(&text[..at]);
+            assert!(cut.is_err(), "seed {seed} cut at {at}");
+            let mut changed = text.clone().into_bytes();
+            changed[at] = if changed[at] == b'A' { b'B' } else { b'A' };
+            let changed = String::from_utf8(changed).unwrap();
+            assert!(read(&changed).is_err(), "seed {seed} changed at {at}: {changed}");
+        }
+    }
+}
+
+#[test]
+fn each_damage_has_its_own_error() {
+    let plan = random_plan(3);
+    let text = write(&plan, Names::Included);
+    assert_eq!(read(""), Err(LinkError::Empty));
+    assert_eq!(read("#"), Err(LinkError::Empty));
+    assert_eq!(read(&"1".repeat(LONGEST + 1)), Err(LinkError::TooLong));
+    assert_eq!(read(&format!("2{}", &text[1..])), Err(LinkError::Newer));
+    assert_eq!(read("hello"), Err(LinkError::Unknown));
+    assert_eq!(read(&format!("{}!{}", &text[..9], &text[9..])), Err(LinkError::Character));
+    for short in 4..text.len() - 2 {
+        assert_eq!(read(&text[..text.len() - short]), Err(LinkError::CutShort), "{short} missing");
+    }
+    let swapped: String = [&text[..10], "Q", &text[11..]].concat();
+    assert!(matches!(read(&swapped), Err(LinkError::Mistyped | LinkError::CutShort)));
+    assert_eq!(read(&format!("{text}AAAA")), Err(LinkError::Mistyped));
+}
+
+#[test]
+fn what_mail_and_chat_add_is_forgiven() {
+    let plan = random_plan(5);
+    let text = write(&plan, Names::Included);
+    for dressed in [format!("#{text}"), format!(" {text}\n"), format!("{text}."), format!("{text})")] {
+        assert_eq!(read(&dressed).as_ref(), Ok(&plan), "{dressed}");
+    }
+}
+
+/// A right checksum does not save a text that no plan would be written as.
+#[test]
+fn other_ways_to_say_the_same_plan_are_refused() {
+    let crc = crc::Crc::<u16>::new(&crc::CRC_16_IBM_SDLC);
+    let text = write(&Plan::new(Animal::example()), Names::Included);
+    let packed = data_encoding::BASE64URL_NOPAD.decode(&text.as_bytes()[1..]).unwrap();
+    let payload = &packed[..packed.len() - 2];
+    let signed = |payload: &[u8]| {
+        let mut bytes = payload.to_vec();
+        bytes.extend(crc.checksum(payload).to_be_bytes());
+        format!("1{}", data_encoding::BASE64URL_NOPAD.encode(&bytes))
+    };
+    assert_eq!(signed(payload), text);
+    let mut trailing = payload.to_vec();
+    trailing.push(0);
+    assert_eq!(read(&signed(&trailing)), Err(LinkError::Impossible));
+    // Species 15, which there is none.
+    let mut species = payload.to_vec();
+    species[0] |= 0xf0;
+    assert_eq!(read(&signed(&species)), Err(LinkError::Impossible));
+    for bit in 0..payload.len() * 8 {
+        let mut flipped = payload.to_vec();
+        flipped[bit / 8] ^= 0x80 >> (bit % 8);
+        if let Ok(plan) = read(&signed(&flipped)) {
+            assert_eq!(write(&plan, Names::Included), signed(&flipped), "bit {bit}");
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(2000))]
+
+    #[test]
+    fn any_text_returns(text in ".{0,200}") {
+        let _ = read(&text).map(|plan| write(&plan, Names::Included));
+    }
+
+    #[test]
+    fn any_bytes_behind_a_right_version_return(bytes in proptest::collection::vec(any::<u8>(), 0..300)) {
+        let text = format!("1{}", data_encoding::BASE64URL_NOPAD.encode(&bytes));
+        if let Ok(plan) = read(&text) {
+            prop_assert_eq!(write(&plan, Names::Included), text);
+        }
+    }
+}
+
+/// Links from the day version 1 was frozen: `UPDATE_EXPECT=1` writes only files that are not there.
+#[test]
+fn frozen_links_open_for_ever() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("links/v1");
+    let seeds: Vec<u64> = (100..116).collect();
+    for seed in &seeds {
+        let file = folder.join(format!("plan-{seed}.txt"));
+        let plan = random_plan(*seed);
+        if !file.exists() && std::env::var_os("UPDATE_EXPECT").is_some() {
+            std::fs::write(&file, format!("{}\n{}", write(&plan, Names::Included), dump(&plan))).unwrap();
+        }
+    }
+    let mut opened = 0;
+    for entry in std::fs::read_dir(&folder).unwrap() {
+        let path = entry.unwrap().path();
+        let text = std::fs::read_to_string(&path).unwrap();
+        let (link, said) = text.split_once('\n').unwrap();
+        let plan = read(link).unwrap_or_else(|error| panic!("{}: {error:?}", path.display()));
+        assert_eq!(write(&plan, Names::Included), link, "{}", path.display());
+        assert_eq!(dump(&plan), said, "{}", path.display());
+        opened += 1;
+    }
+    assert!(opened >= seeds.len(), "{opened}");
+}
+
+/// A plan in words, for people and for the fixtures.
+fn dump(plan: &Plan) -> String {
+    let animal = plan.animal();
+    let mut text = format!(
+        "title {:?}\n{} {} {} {} {:?}\n{:?}\n{:?}\n",
+        plan.title(),
+        animal.species().id(),
+        animal.sex().id(),
+        animal.age().id(),
+        animal.condition().id(),
+        animal.weighed(),
+        plan.losses(),
+        plan.packing()
+    );
+    for muscle in Muscle::ALL {
+        let parts = |side| {
+            let division: &Division = plan.division(muscle, side);
+            division
+                .parts()
+                .iter()
+                .map(|part| format!("{} % {:?}", part.percent, part.cut))
+                .collect::<Vec<_>>()
+                .join(", ")
+        };
+        let taken = if plan.is_recovered(muscle) { "" } else { " (not taken)" };
+        text += &format!("{}{taken}: {} | {}\n", muscle.id(), parts(Side::Left), parts(Side::Right));
+    }
+    text
+}

@@ -1,0 +1,36 @@
+//! The tree against the house rules.
+
+mod layers;
+mod sources;
+mod text;
+
+use std::path::{Path, PathBuf};
+
+/// The root of the project.
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap().to_path_buf()
+}
+
+/// Every file under a folder of the project with this extension, and its text.
+fn files(folder: &str, extension: &str) -> Vec<(String, String)> {
+    let mut found = Vec::new();
+    let mut folders = vec![root().join(folder)];
+    while let Some(folder) = folders.pop() {
+        for entry in std::fs::read_dir(&folder).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() {
+                folders.push(path);
+            } else if path.extension().is_some_and(|other| other == extension) {
+                let name = path.strip_prefix(root()).unwrap().display().to_string();
+                found.push((name, std::fs::read_to_string(&path).unwrap()));
+            }
+        }
+    }
+    assert!(!found.is_empty(), "{folder}");
+    found.sort();
+    found
+}
+
+fn rust() -> Vec<(String, String)> {
+    ["model", "app", "tests"].into_iter().flat_map(|folder| files(folder, "rs")).collect()
+}
