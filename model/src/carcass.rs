@@ -152,7 +152,7 @@ fn live(plan: &Plan, fractions: &Fractions, recovered: f64) -> Mass {
         }
         Weighed::Typical => {
             let (typical, _) = tables::typical_live(animal.species(), animal.sex(), animal.age());
-            // A buck weighs up to 14 % less by the end of the rut (Strickland et al. 2017: 13.8 %).
+            // A buck weighs up to 14 % less by the end of the rut (`Source::RutWeights`: 13.8 %).
             let season = if animal.condition() == Condition::LateRut { 0.93 } else { 1.0 };
             typical * season * fractions.stage
         }
@@ -214,7 +214,8 @@ fn multipliers(plan: &Plan, growth: f64) -> [f64; Muscle::COUNT] {
     factors
 }
 
-/// Sex and season (sheep, impala and fallow studies; see the muscle catalogue).
+/// Sex and season: directions and sizes after `Source::SheepSexShares` and `Source::ImpalaShares`, fitted in the
+/// muscle catalogue.
 fn sex_factor(plan: &Plan, muscle: Muscle, region: Region) -> f64 {
     let animal = plan.animal();
     let rut = matches!(animal.condition(), Condition::PreRut | Condition::LateRut)

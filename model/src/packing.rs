@@ -53,7 +53,7 @@ const TOLERANCE: f64 = 0.1;
 
 impl Default for Packing {
     /// Four hearty eaters; a roast a pack, steaks and chops by the table, stew and ground meat by the pound
-    /// (ground packs of 1 to 2 lb: MSU Extension).
+    /// (ground packs of 1 to 2 lb: [`crate::sources::Source::MsuFreezer`]).
     fn default() -> Self {
         let pound = PackBy::Weight(Mass::grams(454.0));
         Self {

@@ -94,8 +94,9 @@ impl Cut {
         }
     }
 
-    /// The usual size of each product: steaks 1 in and stew 1 in (MSU Extension, kitchen F81 and F86), chops
-    /// 1/2 in (common practice, no source), roasts near 2.5 lb (from 2 to 4 lb, MSU Extension F81).
+    /// The usual size of each product: steaks 1 in, roasts near 2.5 lb
+    /// ([`crate::sources::Source::MsuFreezer`]: 3/4 to 1 in, 3 to 4 lb; the lighter roast is judgement for a
+    /// lighter animal), stew 1 in and chops 1/2 in (common practice, no source).
     pub const fn usual(product: Product) -> Cut {
         match product {
             Product::Roast => Cut::Roast(RoastSize::Weight(Mass::grams(1130.0))),

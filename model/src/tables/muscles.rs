@@ -39,7 +39,8 @@ pub struct MuscleRow {
     pub share: f64,
     /// Standard deviation of `share` between animals and cutters, in points.
     pub share_sd: f64,
-    /// Growth exponent inside a species: share goes as (muscle mass / adult)^(growth - 1).
+    /// Growth exponent inside a species: share goes as (muscle mass / adult)^(growth - 1). Spine, belly and
+    /// distal fore limb are measured ([`Source::RedDeerGrowth`]); 1 elsewhere, and between by judgement.
     pub growth: f64,
     /// 1 tough to 5 tender.
     pub tenderness: u8,

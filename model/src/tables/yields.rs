@@ -54,7 +54,8 @@ pub fn yields(species: Species, sex: Sex) -> &'static YieldRow {
     }
 }
 
-// Centre: Minnesota, n = 1,027. Width: Oklahoma, where 95 % of adults lie within 6 % of the middle.
+// Centre: `Source::MinnesotaDeer`, n = 1,027. Width: Oklahoma, where 95 % of adults lie within 6 % of the
+// middle.
 static WHITE_TAILED: YieldRow = YieldRow {
     dressed: figure(0.72, 0.76, 0.8, Grade::A, Source::NobleDeer),
     hanging: figure(0.73, 0.78, 0.82, Grade::B, Source::GermanRoe),
@@ -100,7 +101,8 @@ static RED: YieldRow = YieldRow {
     hanging: figure(0.68, 0.73, 0.79, Grade::D, Source::HillRed),
     lean: figure(0.56, 0.62, 0.68, Grade::B, Source::HillRed),
 };
-// Hanging share: the mean of two measured animals, 0.780 and 0.801, is 0.79; 0.788 meets both (calibration).
+// Hanging share: the mean of two measured animals, 0.780 (`Source::AustrianRoe`) and 0.801, is 0.79; 0.788
+// meets both (calibration).
 static ROE: YieldRow = YieldRow {
     dressed: figure(0.64, 0.69, 0.75, Grade::C, Source::LithuanianRoe),
     hanging: figure(0.76, 0.788, 0.82, Grade::B, Source::GermanRoe),
