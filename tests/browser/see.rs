@@ -3,7 +3,7 @@
 use serde_json::json;
 
 use crate::act::REACH;
-use crate::find::{Name, Place, Role, all, one};
+use crate::find::{Found, Name, Place, Role, all, one};
 use crate::page::Page;
 
 /// It is there.
@@ -96,6 +96,15 @@ pub(crate) fn names<'a>(place: impl Into<Place<'a>>, role: Role) -> Vec<String> 
     found.into_iter().map(|found| found.name).collect()
 }
 
+/// The texts of all that there are of a role, just now, in the order of the page: for lines and rows, which have no name.
+#[track_caller]
+pub(crate) fn texts<'a>(place: impl Into<Place<'a>>, role: Role) -> Vec<String> {
+    let place = place.into();
+    place.page.until("to read them all", || {
+        all(place, role, Name::Any)?.iter().map(|found| laid_out(place, found)).collect()
+    })
+}
+
 /// It is on the screen as it is scrolled now, and not wholly covered.
 #[track_caller]
 pub(crate) fn in_view<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into<Name<'a>>) {
@@ -122,12 +131,12 @@ pub(crate) fn no_sideways_scrolling(page: &Page) {
 }
 
 fn text_now(place: Place, role: Role, name: Name) -> Result<String, String> {
+    laid_out(place, &one(place, role, name)?)
+}
+
+fn laid_out(place: Place, found: &Found) -> Result<String, String> {
     // SVG has no laid-out text, only what stands in it.
-    let text = one(place, role, name)?.call(
-        place.page,
-        "function () { return this.innerText ?? this.textContent; }",
-        &[],
-    )?;
+    let text = found.call(place.page, "function () { return this.innerText ?? this.textContent; }", &[])?;
     Ok(text.as_str().unwrap_or_default().trim().to_owned())
 }
 

@@ -8,6 +8,7 @@ use super::files;
 fn every_source_is_cited() {
     let code: String = files("model/src", "rs")
         .into_iter()
+        .chain(files("app/src", "rs"))
         .filter(|(name, _)| name != "model/src/sources.rs")
         .map(|(_, text)| text)
         .collect();

@@ -1,3 +1,4 @@
 //! The stories, one file for each thing that a person sets out to do.
 
 mod open_the_page;
+mod plan_an_animal;
