@@ -209,7 +209,8 @@ fn dump(plan: &Plan) -> String {
                 .join(", ")
         };
         let taken = if plan.is_recovered(muscle) { "" } else { " (not taken)" };
-        text += &format!("{}{taken}: {} | {}\n", muscle.id(), parts(Side::Left), parts(Side::Right));
+        let line = format!("{}{taken}: {} | {}\n", muscle.id(), parts(Side::Left), parts(Side::Right));
+        text.push_str(&line);
     }
     text
 }

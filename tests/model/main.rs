@@ -1,10 +1,18 @@
 //! The model against the outside, against its own laws, and against bad input.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
+
 mod animals;
+mod coverage;
+mod damage;
 mod digest;
+mod edits;
+mod example;
 mod laws;
 mod ledger;
+mod limits;
 mod links;
 mod oracle;
+mod pieces;
 mod reference;
 mod rules;

@@ -212,3 +212,48 @@ fn take_home_lies_where_it_is_published() {
     assert!(part(deer.take_home.low()) > 0.30 && part(deer.take_home.high()) < 0.50, "{:?}", deer.take_home);
     assert!((part(deer.take_home.likely()) - 0.41).abs() < 0.02, "{:?}", deer.take_home);
 }
+
+/// Y24 once more, bound: whatever the kind, age and condition, and whatever was weighed, no scenario makes half
+/// of a white-tailed deer's live weight, or 300/700 of an elk's, into meat.
+#[test]
+fn bound_folklore_at_every_stage() {
+    let mut looked = 0;
+    for (species, never) in [(Species::WhiteTailed, 0.5), (Species::Elk, 300.0 / 700.0)] {
+        for (sex, age, condition) in kinds() {
+            let (live, _) = tables::typical_live(species, sex, age);
+            for weighed in [
+                Weighed::Typical,
+                Weighed::Live(live),
+                Weighed::FieldDressed(live * 0.74, Legs::On),
+                Weighed::FieldDressed(live * 0.71, Legs::Off),
+                Weighed::Hanging(live * 0.57),
+                Weighed::Deboned(live * 0.3),
+                Weighed::Girth(Length::cm(if species == Species::Elk { 150.0 } else { 80.0 })),
+            ] {
+                // A calf elk has no girth table.
+                let Ok(animal) = Animal::new(species, sex, age, condition, weighed) else { continue };
+                let losses = Losses { shot: Shot::Clean, care: Care::Fussy, hung_days: 0 };
+                let plan = Plan::new(animal).apply(Action::SetLosses(losses)).unwrap().plan;
+                let carcass = carcass(&plan);
+                for (scenario, live) in carcass.live.iter().enumerate() {
+                    let meat: Mass = carcass.muscles.iter().map(|masses| masses[scenario] * 2.0).sum();
+                    assert!(meat < *live * never, "{plan:?}, scenario {scenario}: {meat:?} of {live:?}");
+                }
+                looked += 1;
+            }
+        }
+    }
+    assert!(looked > 150, "{looked}");
+}
+
+/// Every sex, age and condition that go together.
+fn kinds() -> Vec<(Sex, Age, Condition)> {
+    let mut kinds = Vec::new();
+    for sex in Sex::ALL {
+        for age in Age::ALL {
+            let suits = Condition::ALL.into_iter().filter(|condition| condition.suits(sex, age));
+            kinds.extend(suits.map(|condition| (sex, age, condition)));
+        }
+    }
+    kinds
+}

@@ -1,5 +1,7 @@
 //! The tree against the house rules.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
+
 mod layers;
 mod sources;
 mod text;
