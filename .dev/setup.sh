@@ -93,7 +93,7 @@ build_tool() {
   shift 2
   local flags=("$@")
   [ -t 1 ] || flags+=(--quiet)
-  printf '      building %s %s, once; this takes a minute or two\n' "$crate" "$version"
+  printf '      building %s %s, once; this takes a few minutes\n' "$crate" "$version"
   CARGO_TARGET_DIR="$PWD/.tools/build" CARGO_PROFILE_DEV_DEBUG=0 CARGO_PROFILE_DEV_OPT_LEVEL=0 CARGO_INCREMENTAL=0 \
     CARGO_RESOLVER_INCOMPATIBLE_RUST_VERSIONS=fallback \
     cargo install "$crate" --version "=$version" --root .tools --force --debug --no-default-features "${flags[@]}"

@@ -1,9 +1,10 @@
-//! What several test targets share: plans made at random from a seed, and a digest of a forecast.
+//! What several test targets share: named plans, plans made at random from a seed, and a digest of a forecast.
 
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
 use hindsaddle_model::ensemble::SplitMix;
-use hindsaddle_model::forecast::{Forecast, forecast};
+use hindsaddle_model::estimate::Estimate;
+use hindsaddle_model::forecast::{Advice, Forecast, forecast};
 use hindsaddle_model::packing::{Appetite, MOST_PEOPLE, MOST_PIECES, PackBy};
 use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Part, Plan, Shot};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
@@ -117,41 +118,119 @@ pub fn random_plan(seed: u64) -> Plan {
     plan
 }
 
-/// Every number of a forecast, bit for bit, as a CRC-64.
-pub fn digest(forecast: &Forecast) -> u64 {
-    let mut bytes = Vec::new();
-    let mut mass = |estimate: hindsaddle_model::estimate::Estimate<Mass>| {
-        for end in [estimate.low(), estimate.likely(), estimate.high()] {
-            bytes.extend(end.to_grams().to_bits().to_le_bytes());
-        }
-    };
-    for estimate in [forecast.live, forecast.dressed, forecast.hanging, forecast.lean, forecast.take_home] {
-        mass(estimate);
-    }
-    forecast.ledger.iter().for_each(|(_, line)| mass(*line));
-    forecast.tallies.iter().for_each(|tally| mass(tally.mass));
-    forecast.muscles.iter().for_each(|muscle| {
-        mass(muscle.mass);
-        muscle.packs.iter().for_each(|row| mass(row.mass));
-    });
-    let rows = forecast.muscles.iter().flat_map(|muscle| &muscle.packs);
-    let counts = rows.flat_map(|row| [row.pieces, row.packs]);
-    for count in counts.chain(forecast.tallies.iter().map(|tally| tally.packs)).chain([forecast.packs]) {
-        for end in [count.low(), count.likely(), count.high()] {
-            bytes.extend(end.to_le_bytes());
-        }
-    }
-    let pieces = forecast.muscles.iter().flat_map(|muscle| &muscle.sides).flatten().map(|part| part.pieces);
-    for piece in pieces {
-        for number in [piece.mass.to_grams(), piece.tub.to_grams(), piece.start, piece.pitch] {
-            bytes.extend(number.to_bits().to_le_bytes());
+/// The usual plan of each kind of animal, weighed in each way: the fixtures that are compared by name.
+///
+/// # Panics
+/// If a typical animal is not believed.
+pub fn named_plans() -> Vec<(String, Plan)> {
+    let mut plans = Vec::new();
+    for species in Species::ALL {
+        for sex in Sex::ALL {
+            let (live, _) = tables::typical_live(species, sex, Age::Adult);
+            let mut ways = vec![
+                Weighed::Typical,
+                Weighed::Live(live),
+                Weighed::FieldDressed(live * 0.74, Legs::On),
+                Weighed::FieldDressed(live * 0.71, Legs::Off),
+                Weighed::Hanging(live * 0.57),
+                Weighed::Deboned(live * 0.3),
+            ];
+            ways.extend(tables::girth(species, Age::Adult).map(|row| Weighed::Girth(row.range.0 * 1.25)));
+            for (index, weighed) in ways.into_iter().enumerate() {
+                let animal = Animal::new(species, sex, Age::Adult, Condition::Ordinary, weighed);
+                let name = format!("{} {} {index} {}", species.id(), sex.id(), weighed.stage().id());
+                plans.push((name, Plan::new(animal.expect("a typical animal is believed"))));
+            }
         }
     }
-    crc::Crc::<u64>::new(&crc::CRC_64_XZ).checksum(&bytes)
+    plans
 }
 
-/// One line for each random plan: its seed and the digest of its forecast.
+/// Numbers on their way into a digest.
+#[derive(Default)]
+struct Numbers(Vec<u8>);
+
+impl Numbers {
+    fn float(&mut self, number: f64) {
+        self.0.extend(number.to_bits().to_le_bytes());
+    }
+
+    fn whole(&mut self, number: u32) {
+        self.0.extend(number.to_le_bytes());
+    }
+
+    fn mass(&mut self, mass: Estimate<Mass>) {
+        for end in [mass.low(), mass.likely(), mass.high()] {
+            self.float(end.to_grams());
+        }
+    }
+
+    fn count(&mut self, count: Estimate<u32>) {
+        for end in [count.low(), count.likely(), count.high()] {
+            self.whole(end);
+        }
+    }
+
+    /// A number that may not be there, and whether it is.
+    fn maybe(&mut self, number: Option<f64>) {
+        self.whole(u32::from(number.is_some()));
+        self.float(number.unwrap_or_default());
+    }
+}
+
+/// Every number of a forecast, bit for bit, as a CRC-64.
+pub fn digest(forecast: &Forecast) -> u64 {
+    let mut numbers = Numbers::default();
+    for mass in [forecast.live, forecast.dressed, forecast.hanging, forecast.lean, forecast.take_home] {
+        numbers.mass(mass);
+    }
+    forecast.ledger.iter().for_each(|(_, mass)| numbers.mass(*mass));
+    numbers.count(forecast.packs);
+    for tally in &forecast.tallies {
+        numbers.count(tally.packs);
+        numbers.mass(tally.mass);
+        numbers.maybe(tally.loose.map(|(pack, _)| pack.to_grams()));
+        numbers.maybe(tally.loose.and_then(|(_, last)| last).map(Mass::to_grams));
+    }
+    for muscle in &forecast.muscles {
+        numbers.mass(muscle.mass);
+        numbers.maybe(muscle.length.map(Length::to_mm));
+        for row in &muscle.packs {
+            numbers.count(row.pieces);
+            numbers.count(row.packs);
+            numbers.mass(row.mass);
+            numbers.whole(row.a_pack);
+            numbers.maybe(row.short.map(f64::from));
+        }
+        for part in muscle.sides.iter().flatten() {
+            let pieces = part.pieces;
+            for mass in [pieces.mass, pieces.tub, pieces.discarded] {
+                numbers.float(mass.to_grams());
+            }
+            for fraction in [part.span.0, part.span.1, pieces.start, pieces.pitch] {
+                numbers.float(fraction);
+            }
+            numbers.whole(pieces.count);
+            numbers.whole(u32::from(pieces.short_last));
+            part.advice.iter().for_each(|advice| numbers.maybe(advised(*advice)));
+        }
+    }
+    crc::Crc::<u64>::new(&crc::CRC_64_XZ).checksum(&numbers.0)
+}
+
+/// The number in a piece of advice.
+fn advised(advice: Advice) -> Option<f64> {
+    match advice {
+        Advice::SmallRoast(mass) => Some(mass.to_grams()),
+        Advice::SmallFace(area) => Some(area.to_square_mm()),
+        Advice::ThinMuscle(length) => Some(length.to_mm()),
+        Advice::Care(_) | Advice::Discouraged(_) | Advice::NothingFits => None,
+    }
+}
+
+/// One line for each named and each random plan: its name or seed, and the digest of its forecast.
 pub fn digests() -> String {
-    let line = |seed: u64| format!("{seed} {:016x}\n", digest(&forecast(&random_plan(seed))));
-    (0..DIGESTED).map(line).collect::<Vec<_>>().concat()
+    let seeded = (0..DIGESTED).map(|seed| (seed.to_string(), random_plan(seed)));
+    let line = |(name, plan): (String, Plan)| format!("{name} {:016x}\n", digest(&forecast(&plan)));
+    named_plans().into_iter().chain(seeded).map(line).collect::<Vec<_>>().concat()
 }

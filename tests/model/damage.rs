@@ -207,9 +207,7 @@ fn a_right_checksum_does_not_make_nonsense_a_plan() {
     let parts = |first: u32| format!("0 1 01 {first:07b} 110 111");
     let pieces = |pieces: u32| format!("0 01 {pieces:05b} 00 00 00 00");
     let weight = |grams: u32| format!("0 00 00 00 00 10 {grams:013b}");
-    let title = |bytes: &[u8]| {
-        format!("0 {:08b} {}", bytes.len(), in_bits(bytes))
-    };
+    let title = |bytes: &[u8]| format!("0 {:08b} {}", bytes.len(), in_bits(bytes));
     let cases: Vec<(&str, String, String)> = vec![
         ("species", "1100".into(), "1011".into()),
         ("condition", "10".into(), "11".into()),

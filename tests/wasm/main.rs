@@ -8,8 +8,10 @@ wasm_bindgen_test_configure!(run_in_browser);
 
 #[wasm_bindgen_test]
 fn a_browser_computes_the_same_bits() {
-    for (here, there) in hindsaddle_tests::digests().lines().zip(include_str!("../digests.txt").lines()) {
+    let (here, there) = (hindsaddle_tests::digests(), include_str!("../digests.txt"));
+    for (here, there) in here.lines().zip(there.lines()) {
         assert_eq!(here, there);
     }
-    assert_eq!(include_str!("../digests.txt").lines().count() as u64, hindsaddle_tests::DIGESTED);
+    assert_eq!(here.lines().count(), there.lines().count());
+    assert!(here.lines().count() as u64 > hindsaddle_tests::DIGESTED);
 }
