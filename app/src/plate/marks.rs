@@ -9,8 +9,9 @@ use hindsaddle_model::units::Length;
 
 /// Half the length of a line drawn square across a muscle: longer than any muscle is wide.
 const ACROSS: f64 = 420.0;
-/// How far the first and last part of a muscle reach past the ends of its axis.
-const PAST_END: f64 = 300.0;
+/// How far the first and last part of a muscle reach past the ends of its axis: the axis of a strip whose
+/// fibres run aslant is short, and lies at one end of it.
+const PAST_END: f64 = 900.0;
 /// Lines closer than this on the screen, in CSS pixels, run together.
 const CLOSEST: f64 = 2.5;
 

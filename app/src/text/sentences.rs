@@ -245,9 +245,12 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
         Some(short) if row.packs.likely() > 1 => format!(", the last with {short}"),
         Some(_) | None => String::new(),
     };
-    let a_pack = row.a_pack.min(pieces.likely());
+    let of = match row.a_pack.min(pieces.likely()) {
+        1 => String::new(),
+        a_pack => format!(" of {a_pack}"),
+    };
     format!(
-        "{counted} {} of about {}: {in_packs} {} of {a_pack}{short}",
+        "{counted} {} of about {}: {in_packs} {}{of}{short}",
         names::pieces(product, pieces.likely()),
         numbers::mass(each, units),
         packages(row.packs.likely()),
