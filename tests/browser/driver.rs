@@ -34,15 +34,7 @@ impl Driver {
     /// Starts a browser with a profile of its own.
     pub(crate) fn start() -> Self {
         let program = env::var("CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned());
-        let mut chromedriver = Command::new(&program)
-            .arg("--port=0")
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .unwrap_or_else(|error| {
-                panic!("cannot start {program}: {error}; install it with: bash .dev/test")
-            });
-        let port = port_of(&mut chromedriver);
+        let (chromedriver, port) = chromedriver(&program);
         let agent = ureq::Agent::config_builder()
             .timeout_global(Some(Duration::from_mins(1)))
             .http_status_as_error(false)
@@ -95,15 +87,39 @@ impl Drop for Driver {
     }
 }
 
-/// The port that chromedriver chose, read from what it says when it is ready.
-fn port_of(chromedriver: &mut Child) -> u16 {
+/// How often a port may turn out to be taken.
+const MOST_PORTS: u32 = 8;
+
+/// A running chromedriver and its port. It looks for a port that is free for one kind of address and then wants
+/// it for the other too; where another program has that one it ends, and a new one finds another port. No step
+/// of a story is ever done twice.
+fn chromedriver(program: &str) -> (Child, u16) {
+    for _ in 0..MOST_PORTS {
+        let mut child = Command::new(program)
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap_or_else(|error| {
+                panic!("cannot start {program}: {error}; install it with: bash .dev/test")
+            });
+        if let Some(port) = port_of(&mut child) {
+            return (child, port);
+        }
+        let _ended = child.kill();
+        let _reaped = child.wait();
+    }
+    panic!("{program} found no free port {MOST_PORTS} times");
+}
+
+/// The port that chromedriver chose, read from what it says when it is ready; none if it ended instead.
+fn port_of(chromedriver: &mut Child) -> Option<u16> {
     let output = chromedriver.stdout.take().expect("its output is piped");
     let mut lines = BufReader::new(output).lines().map_while(Result::ok);
     let port = lines
         .by_ref()
-        .find_map(|line| line.strip_suffix('.')?.split_once("successfully on port ")?.1.parse().ok())
-        .expect("chromedriver says its port");
+        .find_map(|line| line.strip_suffix('.')?.split_once("successfully on port ")?.1.parse().ok())?;
     // Whatever else it says must be read, or it would stop when the pipe is full.
     thread::spawn(move || lines.for_each(drop));
-    port
+    Some(port)
 }
