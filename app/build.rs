@@ -32,8 +32,6 @@ fn main() {
     std::fs::write(Path::new(&out).join("plate.rs"), code).expect("OUT_DIR can be written");
 }
 
-const NOT_READ: &str = "only absolute M, L, C and Z are read";
-
 /// One view as it was authored: paths and points by their name, in the order drawn.
 #[derive(Default)]
 struct Drawing {
@@ -158,68 +156,28 @@ impl Drawing {
     }
 }
 
-/// A path of absolute M, L, C and Z as points; each curve becomes eight chords.
-fn flattened(data: &str) -> Result<Vec<(f64, f64)>, String> {
-    const CHORDS: u32 = 8;
-    let data = Data::parse(data).map_err(|error| error.to_string())?;
-    let mut points: Vec<(f64, f64)> = Vec::new();
-    for command in data.iter() {
-        match command {
-            Command::Move(Position::Absolute, numbers) | Command::Line(Position::Absolute, numbers) => {
-                if numbers.len() % 2 != 0 {
-                    return Err("an M or L has an odd number of coordinates".into());
-                }
-                points.extend(numbers.chunks(2).map(|pair| (f64::from(pair[0]), f64::from(pair[1]))));
-            }
-            Command::CubicCurve(Position::Absolute, numbers) => {
-                if numbers.len() % 6 != 0 {
-                    return Err("a C has not six coordinates a curve".into());
-                }
-                for curve in numbers.chunks(6) {
-                    let from = *points.last().ok_or("a curve begins nowhere")?;
-                    let at = |index: usize| (f64::from(curve[index]), f64::from(curve[index + 1]));
-                    let (first, second, to) = (at(0), at(2), at(4));
-                    points.extend((1..=CHORDS).map(|step| {
-                        let t = f64::from(step) / f64::from(CHORDS);
-                        let s = 1.0 - t;
-                        let mix = |a: f64, b: f64, c: f64, d: f64| {
-                            s * s * s * a + 3.0 * s * s * t * b + 3.0 * s * t * t * c + t * t * t * d
-                        };
-                        (mix(from.0, first.0, second.0, to.0), mix(from.1, first.1, second.1, to.1))
-                    }));
-                }
-            }
-            Command::Close => {}
-            Command::Move(Position::Relative, _)
-            | Command::Line(Position::Relative, _)
-            | Command::CubicCurve(Position::Relative, _)
-            | Command::HorizontalLine(..)
-            | Command::VerticalLine(..)
-            | Command::QuadraticCurve(..)
-            | Command::SmoothQuadraticCurve(..)
-            | Command::SmoothCubicCurve(..)
-            | Command::EllipticalArc(..) => {
-                return Err(format!("{NOT_READ}, not {command:?}"));
-            }
-        }
-    }
-    if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }
+/// A point of the drawing.
+type Point = (f64, f64);
+
+/// One step of a path.
+enum Step {
+    Move(Point),
+    Line(Point),
+    Curve([Point; 3]),
+    Close,
 }
 
-/// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
-/// a quarter of a pixel on a phone.
-fn compact(data: &str) -> Result<String, String> {
+/// The steps of a path, which is of absolute M, L, C and Z alone.
+fn steps(data: &str) -> Result<Vec<Step>, String> {
     let data = Data::parse(data).map_err(|error| error.to_string())?;
-    let mut path = String::new();
-    let (mut at, mut start) = ((0, 0), (0, 0));
+    let mut steps = Vec::new();
     for command in data.iter() {
-        let (letter, size, numbers) = match command {
-            Command::Move(Position::Absolute, numbers) => ('m', 2, numbers),
-            Command::Line(Position::Absolute, numbers) => ('l', 2, numbers),
-            Command::CubicCurve(Position::Absolute, numbers) => ('c', 6, numbers),
+        let (letter, numbers) = match command {
+            Command::Move(Position::Absolute, numbers) => ('M', numbers),
+            Command::Line(Position::Absolute, numbers) => ('L', numbers),
+            Command::CubicCurve(Position::Absolute, numbers) => ('C', numbers),
             Command::Close => {
-                path.push('z');
-                at = start;
+                steps.push(Step::Close);
                 continue;
             }
             Command::Move(..)
@@ -230,24 +188,80 @@ fn compact(data: &str) -> Result<String, String> {
             | Command::QuadraticCurve(..)
             | Command::SmoothQuadraticCurve(..)
             | Command::SmoothCubicCurve(..)
-            | Command::EllipticalArc(..) => return Err(format!("{NOT_READ}, not {command:?}")),
+            | Command::EllipticalArc(..) => {
+                return Err(format!("only absolute M, L, C and Z are read, not {command:?}"));
+            }
         };
-        path.push(letter);
-        for step in numbers.chunks(size) {
-            let points: Vec<(i32, i32)> =
-                step.chunks(2).map(|pair| (pair[0].round() as i32, pair[1].round() as i32)).collect();
-            for (x, y) in &points {
-                for number in [x - at.0, y - at.1] {
-                    if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
-                        path.push(' ');
-                    }
-                    path.push_str(&number.to_string());
-                }
+        if !numbers.len().is_multiple_of(2) {
+            return Err(format!("{letter} has an odd number of coordinates"));
+        }
+        let points: Vec<Point> =
+            numbers.chunks(2).map(|pair| (f64::from(pair[0]), f64::from(pair[1]))).collect();
+        match letter {
+            'C' if !points.len().is_multiple_of(3) => return Err("C has not six coordinates a curve".into()),
+            'C' => steps.extend(points.chunks(3).map(|curve| Step::Curve([curve[0], curve[1], curve[2]]))),
+            // Points after the first of an M are lines.
+            _ => steps.extend(points.into_iter().enumerate().map(|(index, point)| {
+                if letter == 'M' && index == 0 { Step::Move(point) } else { Step::Line(point) }
+            })),
+        }
+    }
+    Ok(steps)
+}
+
+/// A path as points; each curve becomes eight chords.
+fn flattened(data: &str) -> Result<Vec<Point>, String> {
+    const CHORDS: u32 = 8;
+    let mut points: Vec<Point> = Vec::new();
+    for step in steps(data)? {
+        match step {
+            Step::Move(point) | Step::Line(point) => points.push(point),
+            Step::Close => {}
+            Step::Curve([first, second, to]) => {
+                let from = *points.last().ok_or("a curve begins nowhere")?;
+                points.extend((1..=CHORDS).map(|step| {
+                    let t = f64::from(step) / f64::from(CHORDS);
+                    let s = 1.0 - t;
+                    let mix = |a: f64, b: f64, c: f64, d: f64| {
+                        s * s * s * a + 3.0 * s * s * t * b + 3.0 * s * t * t * c + t * t * t * d
+                    };
+                    (mix(from.0, first.0, second.0, to.0), mix(from.1, first.1, second.1, to.1))
+                }));
             }
-            at = points[points.len() - 1];
-            if letter == 'm' && size == 2 && start != at {
-                start = at;
+        }
+    }
+    if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }
+}
+
+/// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
+/// a quarter of a pixel on a phone.
+fn compact(data: &str) -> Result<String, String> {
+    let mut path = String::new();
+    let (mut at, mut start) = ((0, 0), (0, 0));
+    let mut letter_before = ' ';
+    for step in steps(data)? {
+        let (letter, points) = match step {
+            Step::Move(point) => ('m', vec![point]),
+            Step::Line(point) => ('l', vec![point]),
+            Step::Curve(curve) => ('c', curve.to_vec()),
+            Step::Close => ('z', Vec::new()),
+        };
+        // A letter that was just said need not be said again, except that points after an m would be lines.
+        if letter != letter_before || letter == 'm' {
+            path.push(letter);
+        }
+        letter_before = letter;
+        let points: Vec<(i32, i32)> =
+            points.into_iter().map(|(x, y)| (x.round() as i32, y.round() as i32)).collect();
+        for number in points.iter().flat_map(|(x, y)| [x - at.0, y - at.1]) {
+            if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
+                path.push(' ');
             }
+            path.push_str(&number.to_string());
+        }
+        at = points.last().copied().unwrap_or(start);
+        if letter == 'm' {
+            start = at;
         }
     }
     Ok(path)

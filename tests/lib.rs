@@ -118,6 +118,27 @@ pub fn random_plan(seed: u64) -> Plan {
     plan
 }
 
+/// A plan after an action that has to be possible.
+///
+/// # Panics
+/// If it is refused.
+#[track_caller]
+pub fn with(plan: &Plan, action: Action) -> Plan {
+    plan.apply(action).expect("the action is possible").plan
+}
+
+/// An animal of `live` weight, weighed in each way but by its girth.
+pub fn ways_to_weigh(live: Mass) -> Vec<Weighed> {
+    vec![
+        Weighed::Typical,
+        Weighed::Live(live),
+        Weighed::FieldDressed(live * 0.74, Legs::On),
+        Weighed::FieldDressed(live * 0.71, Legs::Off),
+        Weighed::Hanging(live * 0.57),
+        Weighed::Deboned(live * 0.3),
+    ]
+}
+
 /// The usual plan of each kind of animal, weighed in each way: the fixtures that are compared by name.
 ///
 /// # Panics
@@ -127,14 +148,7 @@ pub fn named_plans() -> Vec<(String, Plan)> {
     for species in Species::ALL {
         for sex in Sex::ALL {
             let (live, _) = tables::typical_live(species, sex, Age::Adult);
-            let mut ways = vec![
-                Weighed::Typical,
-                Weighed::Live(live),
-                Weighed::FieldDressed(live * 0.74, Legs::On),
-                Weighed::FieldDressed(live * 0.71, Legs::Off),
-                Weighed::Hanging(live * 0.57),
-                Weighed::Deboned(live * 0.3),
-            ];
+            let mut ways = ways_to_weigh(live);
             ways.extend(tables::girth(species, Age::Adult).map(|row| Weighed::Girth(row.range.0 * 1.25)));
             for (index, weighed) in ways.into_iter().enumerate() {
                 let animal = Animal::new(species, sex, Age::Adult, Condition::Ordinary, weighed);

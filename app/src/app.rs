@@ -14,7 +14,7 @@ use crate::components::{
 };
 use crate::platform::keys::Key;
 use crate::platform::{address, keys, screen, storage};
-use crate::store::{Msg, Notice, State};
+use crate::store::{Msg, Notice, State, link_of};
 use crate::text::Units;
 
 /// How long the address waits for the next change, in milliseconds: browsers limit how often it is written.
@@ -58,8 +58,7 @@ fn use_memory(state: &UseReducerHandle<State>) {
         }
     });
     use_effect_with((state.plan.clone(), state.names_travel), move |(plan, names_travel)| {
-        let names = if *names_travel { Names::Included } else { Names::LeftOut };
-        let text = link::write(plan, names);
+        let text = link_of(plan, *names_travel);
         let waiting = Timeout::new(ADDRESS_DELAY, move || address::replace_fragment(&text));
         move || drop(waiting)
     });

@@ -49,7 +49,7 @@ pub enum Notice {
 }
 
 /// Everything the page shows.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct State {
     /// The plan.
     pub plan: Rc<Plan>,
@@ -73,6 +73,29 @@ pub struct State {
     pub notice: Option<Notice>,
     /// Whether the title travels with the link.
     pub names_travel: bool,
+}
+
+/// Plans and forecasts are compared by their place: every new one is made once, and a thousand steps of history
+/// are not read through for each message.
+impl PartialEq for State {
+    fn eq(&self, other: &Self) -> bool {
+        let same = |a: &[Rc<Plan>], b: &[Rc<Plan>]| {
+            a.len() == b.len() && a.iter().zip(b).all(|(a, b)| Rc::ptr_eq(a, b))
+        };
+        Rc::ptr_eq(&self.plan, &other.plan)
+            && Rc::ptr_eq(&self.forecast, &other.forecast)
+            && same(&self.past, &other.past)
+            && same(&self.future, &other.future)
+            && (self.units, self.view, self.region, self.muscle)
+                == (other.units, other.view, other.region, other.muscle)
+            && (self.sides, self.topic, &self.notice, self.names_travel)
+                == (other.sides, other.topic, &other.notice, other.names_travel)
+    }
+}
+
+/// The plan as the text of a link, with its title if that travels.
+pub fn link_of(plan: &Plan, names_travel: bool) -> String {
+    link::write(plan, if names_travel { Names::Included } else { Names::LeftOut })
 }
 
 /// Something that happens.
@@ -109,7 +132,6 @@ pub enum Msg {
 impl State {
     /// The page on `plan`. `before` is a plan that a link took the place of: it is one step back.
     pub fn new(plan: Plan, before: Option<Plan>, units: Units, notice: Option<Notice>) -> Self {
-        let names_travel = false;
         let forecast = Rc::new(forecast(&plan));
         Self {
             plan: Rc::new(plan),
@@ -123,13 +145,13 @@ impl State {
             sides: Sides::Both,
             topic: None,
             notice,
-            names_travel,
+            names_travel: false,
         }
     }
 
-    /// The plan as the text of a link, with its title if that travels.
+    /// See [`link_of`].
     pub fn link(&self) -> String {
-        link::write(&self.plan, if self.names_travel { Names::Included } else { Names::LeftOut })
+        link_of(&self.plan, self.names_travel)
     }
 
     /// Whether there is a step back.
@@ -301,6 +323,23 @@ mod tests {
     fn a_change_that_changes_nothing_is_not_a_step() {
         let state = start().reduce(stew(Muscle::HindShank));
         assert!(!state.can_undo());
+    }
+
+    #[test]
+    fn a_message_that_changes_nothing_draws_nothing() {
+        let state = start();
+        for message in [
+            Msg::Undo,
+            Msg::Quiet,
+            Msg::Units(Units::Pounds),
+            stew(Muscle::HindShank),
+            Msg::Open(state.plan.clone()),
+        ] {
+            assert!(Rc::ptr_eq(&state, &state.clone().reduce(message.clone())), "{message:?}");
+        }
+        for message in [Msg::Units(Units::Kilograms), stew(Muscle::Knuckle), Msg::Zoom(Some(Region::Back))] {
+            assert!(!Rc::ptr_eq(&state, &state.clone().reduce(message.clone())), "{message:?}");
+        }
     }
 
     #[test]

@@ -4,7 +4,7 @@
 //! + twice the muscles, in every scenario.
 
 use crate::anatomy::{Muscle, Region};
-use crate::animal::{Age, Condition, Sex, Species, Weighed};
+use crate::animal::{Age, Species, Weighed};
 use crate::ensemble::{Draw, SCENARIOS};
 use crate::estimate::Estimate;
 use crate::plan::Plan;
@@ -77,7 +77,8 @@ impl Spreads {
         let animal = plan.animal();
         let row = tables::yields(animal.species(), animal.sex());
         let losses = plan.losses();
-        let mut dressed = row.dressed.spread.shifted(dressed_shift(plan));
+        let shifts = tables::shifts(animal);
+        let mut dressed = row.dressed.spread.shifted(shifts.dressed.by);
         if let Weighed::Girth(girth) = animal.weighed()
             && let Some(regression) = tables::girth(animal.species(), animal.age())
             && let Some(dressed_weight) = regression.dressed
@@ -88,8 +89,8 @@ impl Spreads {
         }
         Self {
             dressed,
-            hanging: row.hanging.spread.shifted(hanging_shift(plan)),
-            lean: row.lean.spread.shifted(if animal.age() == Age::Fawn { -0.02 } else { 0.0 }),
+            hanging: row.hanging.spread.shifted(shifts.hanging.by),
+            lean: row.lean.spread.shifted(shifts.lean.by),
             bone: tables::non_lean(animal.species()).bone.spread,
             shot: tables::shot_loss(losses.shot).spread,
             left: tables::left_behind(losses.care).spread,
@@ -119,25 +120,6 @@ impl Spreads {
     }
 }
 
-/// Adjustments to the dressed share (judgement, directions supported by published studies): a buck before
-/// the rut +1 point, at its end +2 with an empty gut; a doe in milk or carrying -2; a fawn -1.5.
-fn dressed_shift(plan: &Plan) -> f64 {
-    let animal = plan.animal();
-    let condition = match animal.condition() {
-        Condition::Ordinary => 0.0,
-        Condition::PreRut => 0.01,
-        Condition::LateRut => 0.02,
-        Condition::Nursing => -0.02,
-    };
-    if animal.age() == Age::Fawn { condition - 0.015 } else { condition }
-}
-
-/// An old buck's cape and antlers take a point from the hanging share (judgement).
-fn hanging_shift(plan: &Plan) -> f64 {
-    let animal = plan.animal();
-    if animal.sex() == Sex::Buck && animal.age() == Age::Old { -0.01 } else { 0.0 }
-}
-
 /// Live weight of a plan's animal in one scenario. `recovered` is the part of all meat that is taken.
 fn live(plan: &Plan, fractions: &Fractions, recovered: f64) -> Mass {
     let animal = plan.animal();
@@ -152,8 +134,7 @@ fn live(plan: &Plan, fractions: &Fractions, recovered: f64) -> Mass {
         }
         Weighed::Typical => {
             let (typical, _) = tables::typical_live(animal.species(), animal.sex(), animal.age());
-            // A buck weighs up to 14 % less by the end of the rut (`Source::RutWeights`: 13.8 %).
-            let season = if animal.condition() == Condition::LateRut { 0.93 } else { 1.0 };
+            let season = tables::season_weight(animal.condition()).by;
             typical * season * fractions.stage
         }
         Weighed::Girth(girth) => match tables::girth(animal.species(), animal.age()) {
@@ -196,46 +177,21 @@ fn growth(plan: &Plan, lean: Mass) -> f64 {
 
 /// What multiplies each share: sex and season, growth, species.
 fn multipliers(plan: &Plan, growth: f64) -> [f64; Muscle::COUNT] {
-    let animal = plan.animal();
+    let sex = tables::share_row(plan.animal());
+    let species = tables::hind_leg(plan.animal().species()).by;
     let mut factors = [1.0; Muscle::COUNT];
     for row in &MUSCLES {
         let mut factor = 1.0;
         if (row.growth - 1.0).abs() > 1e-12 {
             factor *= libm::pow(growth, row.growth - 1.0);
         }
-        factor *= sex_factor(plan, row.muscle, row.region);
-        if animal.species() == Species::Roe && row.region == Region::HindLeg {
-            // Small leaping deer carry more of their meat behind: one published roe had 51 % in the legs,
-            // the mean of all species is 46. Calibrated between the two.
-            factor *= 1.25;
+        factor *= sex.factor(row);
+        if row.region == Region::HindLeg {
+            factor *= species;
         }
         factors[row.muscle.index()] = factor;
     }
     factors
-}
-
-/// Sex and season: directions and sizes after `Source::SheepSexShares` and `Source::ImpalaShares`, fitted in the
-/// muscle catalogue.
-fn sex_factor(plan: &Plan, muscle: Muscle, region: Region) -> f64 {
-    let animal = plan.animal();
-    let rut = matches!(animal.condition(), Condition::PreRut | Condition::LateRut)
-        && matches!(animal.age(), Age::Adult | Age::Old);
-    let (neck, straps, chuck, hind) = match (animal.sex(), rut) {
-        (Sex::Doe, _) => (0.90, 0.95, 0.97, 1.03),
-        (Sex::Buck, false) => (1.05, 1.05, 1.0, 1.0),
-        (Sex::Buck, true) => (1.35, 1.25, 1.08, 0.97),
-    };
-    if region == Region::HindLeg {
-        hind
-    } else if muscle == Muscle::Neck {
-        neck
-    } else if muscle == Muscle::NeckStraps {
-        straps
-    } else if muscle == Muscle::Chuck {
-        chuck
-    } else {
-        1.0
-    }
 }
 
 fn middle_shares(plan: &Plan, growth: f64) -> [f64; Muscle::COUNT] {

@@ -237,18 +237,18 @@ pub fn forecast(plan: &Plan) -> Forecast {
     let packs: Vec<u32> =
         (0..SCENARIOS).map(|scenario| sums.packs.iter().map(|packs| packs[scenario]).sum()).collect();
     let tallies = Product::ALL.into_iter().map(|product| tally(plan, product, &sums, &mut spread)).collect();
-    let take_home_estimate = spread.masses(&take_home);
+    let (live, take_home) = (spread.masses(&carcass.live), spread.masses(&take_home));
     let ledger = Line::ALL
         .into_iter()
-        .map(|line| (line, line_estimate(line, &carcass, &sums, take_home_estimate, &mut spread)))
+        .map(|line| (line, line_estimate(line, &carcass, &sums, (live, take_home), &mut spread)))
         .collect();
     Forecast {
-        live: spread.masses(&carcass.live),
+        live,
         dressed: spread.masses(&carcass.dressed),
         hanging: spread.masses(&carcass.hanging),
         lean: spread.masses(&carcass.lean),
         ledger,
-        take_home: take_home_estimate,
+        take_home,
         packs: spread.counts(&packs),
         tallies,
         muscles,
@@ -259,11 +259,11 @@ fn line_estimate(
     line: Line,
     carcass: &Carcass,
     sums: &Sums,
-    take_home: Estimate<Mass>,
+    (whole, take_home): (Estimate<Mass>, Estimate<Mass>),
     spread: &mut Spread,
 ) -> Estimate<Mass> {
     match line {
-        Line::Live => spread.masses(&carcass.live),
+        Line::Live => whole,
         Line::Viscera => spread.differences(&carcass.live, &carcass.dressed),
         Line::HeadHideFeet => spread.differences(&carcass.dressed, &carcass.hanging),
         Line::Bone => spread.masses(&carcass.bone),

@@ -7,13 +7,9 @@ use hindsaddle_model::link::{LONGEST, LinkError, Names, read, write};
 use hindsaddle_model::plan::{Action, Division, Part, Plan};
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::units::Length;
-use hindsaddle_tests::random_plan;
+use hindsaddle_tests::{random_plan, with};
 
 const ALPHABET: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
-
-fn with(plan: &Plan, action: Action) -> Plan {
-    plan.apply(action).unwrap().plan
-}
 
 /// Bits, written as text, as a link with a right checksum.
 fn signed(bits: &str) -> String {

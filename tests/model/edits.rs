@@ -8,11 +8,7 @@ use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Par
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::tables;
 use hindsaddle_model::units::Mass;
-use hindsaddle_tests::random_plan;
-
-fn with(plan: &Plan, action: Action) -> Plan {
-    plan.apply(action).unwrap().plan
-}
+use hindsaddle_tests::{random_plan, with};
 
 fn is_deboned(plan: &Plan) -> bool {
     matches!(plan.animal().weighed(), Weighed::Deboned(_))

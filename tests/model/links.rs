@@ -10,12 +10,8 @@ use hindsaddle_model::link::{LONGEST, LinkError, Names, read, write};
 use hindsaddle_model::plan::{Action, Division, Plan};
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::units::Length;
-use hindsaddle_tests::random_plan;
+use hindsaddle_tests::{random_plan, with};
 use proptest::prelude::*;
-
-fn with(plan: &Plan, action: Action) -> Plan {
-    plan.apply(action).unwrap().plan
-}
 
 #[test]
 fn a_plan_comes_back_whole() {

@@ -10,6 +10,7 @@ use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::plan::{Care, Losses, Shot};
 use hindsaddle_model::tables;
 use hindsaddle_model::units::{Length, Mass};
+use hindsaddle_tests::ways_to_weigh;
 
 fn plan(species: Species, sex: Sex, weighed: Weighed) -> Plan {
     aged(species, sex, Age::Adult, weighed)
@@ -221,15 +222,8 @@ fn bound_folklore_at_every_stage() {
     for (species, never) in [(Species::WhiteTailed, 0.5), (Species::Elk, 300.0 / 700.0)] {
         for (sex, age, condition) in kinds() {
             let (live, _) = tables::typical_live(species, sex, age);
-            for weighed in [
-                Weighed::Typical,
-                Weighed::Live(live),
-                Weighed::FieldDressed(live * 0.74, Legs::On),
-                Weighed::FieldDressed(live * 0.71, Legs::Off),
-                Weighed::Hanging(live * 0.57),
-                Weighed::Deboned(live * 0.3),
-                Weighed::Girth(Length::cm(if species == Species::Elk { 150.0 } else { 80.0 })),
-            ] {
+            let girth = Weighed::Girth(Length::cm(if species == Species::Elk { 150.0 } else { 80.0 }));
+            for weighed in ways_to_weigh(live).into_iter().chain([girth]) {
                 // A calf elk has no girth table.
                 let Ok(animal) = Animal::new(species, sex, age, condition, weighed) else { continue };
                 let losses = Losses { shot: Shot::Clean, care: Care::Fussy, hung_days: 0 };

@@ -14,6 +14,7 @@ use super::part_editor::PartEditor;
 use crate::platform::focus;
 use crate::store::{Msg, Notice, State};
 use crate::text;
+use crate::views::parts;
 
 /// Properties of [`MuscleSheet`].
 #[derive(PartialEq, Properties)]
@@ -94,7 +95,7 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
                     { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
                     if forecast.packs.is_empty() { <li>{ text::muscle_result(forecast, taken) }</li> }
                 </ul>
-                { parts(props, side) }
+                { part_list(props, side) }
                 { for forecast.sides[side.index()].iter().flat_map(|part| &part.advice).map(|advice| {
                     let words = text::advice(advice, state.units);
                     html! { <p key={words.clone()} class="advice">{ words }</p> }
@@ -120,29 +121,29 @@ fn about(muscle: Muscle) -> Html {
     }
 }
 
-/// Sends the parts as the muscle's division, or says why they are none.
-fn divide(props: &MuscleSheetProps, parts: Vec<Part>) {
-    let (muscle, sides) = (props.muscle, props.state.sides);
-    props.send.emit(match Division::new(parts) {
+/// A callback that makes other parts of `all` and sends them as the muscle's division, or says why they are none.
+fn editing<T: 'static>(
+    props: &MuscleSheetProps,
+    all: &[Part],
+    edit: impl Fn(&[Part], T) -> Vec<Part> + 'static,
+) -> Callback<T> {
+    let (muscle, sides, all) = (props.muscle, props.state.sides, all.to_vec());
+    props.send.reform(move |value: T| match Division::new(edit(&all, value)) {
         Ok(division) => Msg::Act(Action::Divide { muscle, sides, division }),
         Err(refusal) => Msg::Say(Notice::Refused(refusal)),
-    });
+    })
 }
 
-fn parts(props: &MuscleSheetProps, side: Side) -> Html {
+fn part_list(props: &MuscleSheetProps, side: Side) -> Html {
     let (state, muscle) = (&props.state, props.muscle);
     let all = state.plan.division(muscle, side).parts();
     let many = all.len() > 1;
     let can_divide = tables::muscle(muscle).size.is_some() && all.len() < MOST_PARTS;
-    let on_divide = {
-        let props = props.clone_parts(all);
-        Callback::from(move |_: MouseEvent| props.split_last())
-    };
+    let on_divide = editing(props, all, |all, _: MouseEvent| parts::split(all));
     html! {
         <>
             { for all.iter().enumerate().map(|(place, part)| {
-                let editing = props.clone_parts(all);
-                let on_cut = Callback::from(move |cut: Cut| editing.with_cut(place, cut));
+                let on_cut = editing(props, all, move |all, cut: Cut| parts::recut(all, place, cut));
                 let editor = html! {
                     <PartEditor {muscle} cut={part.cut} name={format!("{}-{place}", muscle.id())} units={state.units} {on_cut} />
                 };
@@ -160,13 +161,11 @@ fn parts(props: &MuscleSheetProps, side: Side) -> Html {
 }
 
 fn part_head(props: &MuscleSheetProps, all: &[Part], place: usize) -> Html {
-    let editing = props.clone_parts(all);
-    let on_percent = Callback::from(move |event: Event| {
-        let typed = event.target_unchecked_into::<HtmlInputElement>().value();
-        editing.with_percent(place, text::typed(&typed).map_or(0, |number| number.max(0.0).min(100.0) as u8));
+    let on_percent = editing(props, all, move |all, event: Event| {
+        let typed = text::typed(&event.target_unchecked_into::<HtmlInputElement>().value());
+        parts::resized(all, place, typed.map_or(0, |number| number.max(0.0).min(100.0) as u8))
     });
-    let joining = props.clone_parts(all);
-    let on_join = Callback::from(move |_: MouseEvent| joining.joined(place));
+    let on_join = editing(props, all, move |all, _: MouseEvent| parts::joined(all, place));
     html! {
         <div class="part-head">
             <h3>{ text::part(place + 1) }</h3>
@@ -176,55 +175,5 @@ fn part_head(props: &MuscleSheetProps, all: &[Part], place: usize) -> Html {
             </label>
             <button type="button" class="tool" onclick={on_join}>{ text::REMOVE_PART }</button>
         </div>
-    }
-}
-
-/// The parts of a muscle while they are being changed.
-struct Editing {
-    props: MuscleSheetProps,
-    parts: Vec<Part>,
-}
-
-impl MuscleSheetProps {
-    fn clone_parts(&self, parts: &[Part]) -> Editing {
-        let props =
-            MuscleSheetProps { state: self.state.clone(), muscle: self.muscle, send: self.send.clone() };
-        Editing { props, parts: parts.to_vec() }
-    }
-}
-
-impl Editing {
-    fn with_cut(&self, place: usize, cut: Cut) {
-        let mut parts = self.parts.clone();
-        parts[place].cut = cut;
-        divide(&self.props, parts);
-    }
-
-    /// The next part (the one before, for the last) gives or takes what this one takes or gives.
-    fn with_percent(&self, place: usize, percent: u8) {
-        let mut parts = self.parts.clone();
-        let other = if place + 1 < parts.len() { place + 1 } else { place - 1 };
-        let both = parts[place].percent + parts[other].percent;
-        parts[place].percent = percent;
-        parts[other].percent = both.saturating_sub(percent);
-        divide(&self.props, parts);
-    }
-
-    fn split_last(&self) {
-        let mut parts = self.parts.clone();
-        let Some(last) = parts.last_mut() else { return };
-        let half = last.percent / 2;
-        last.percent -= half;
-        let cut = last.cut;
-        parts.push(Part { percent: half, cut });
-        divide(&self.props, parts);
-    }
-
-    fn joined(&self, place: usize) {
-        let mut parts = self.parts.clone();
-        let gone = parts.remove(place);
-        let other = place.min(parts.len() - 1);
-        parts[other].percent += gone.percent;
-        divide(&self.props, parts);
     }
 }

@@ -72,7 +72,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
             </div>
             <div class="paper">
                 <PlateDrawing plate={drawn} {frame} antlers={antlers && state.region.is_none()} {areas}
-                    summary={plate_view::summary(state.forecast.packs)} letter={(15.0 / pixels).max(20.0).min(64.0)} {on_press} />
+                    summary={text::plate(state.forecast.packs)} letter={(15.0 / pixels).max(20.0).min(64.0)} {on_press} />
             </div>
             <Segments label={text::REGIONS} options={region_options} chosen={chosen_region} on_choose={on_region} />
             if let Some(region) = state.region { { region_choice(region, &props.send) } }

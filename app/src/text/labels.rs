@@ -61,8 +61,6 @@ pub const PACKING: &str = "Packages";
 pub const PEOPLE: &str = "People at the table";
 /// Appetite field.
 pub const APPETITE: &str = "Appetite";
-/// By the table.
-pub const BY_TABLE: &str = "For the table";
 /// The plate.
 pub const PLATE: &str = "The plate";
 /// View switch.
@@ -129,8 +127,6 @@ pub const DIVIDE: &str = "Divide along its length";
 pub const REMOVE_PART: &str = "Join with its neighbour";
 /// Length of a part.
 pub const PART_LENGTH: &str = "Part of the length, %";
-/// The cut of a part.
-pub const PART_CUT: &str = "Becomes";
 /// About the muscle.
 pub const ABOUT: &str = "About this muscle";
 /// The knife.

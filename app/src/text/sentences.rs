@@ -1,5 +1,6 @@
 //! Sentences: refusals, advice, notices, summaries.
 
+use hindsaddle_model::anatomy::{Muscle, Side};
 use hindsaddle_model::animal::{AnimalError, Stage, Weighed};
 use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::forecast::{Advice, Forecast, MuscleForecast, PackRow};
@@ -483,4 +484,30 @@ pub fn pieces_a_pack(pieces: u8) -> String {
 /// "1 lb each".
 pub fn weight_a_pack(weight: &str) -> String {
     format!("{weight} each")
+}
+
+/// The plate in one sentence, for those who do not see it.
+pub fn plate(packs: Estimate<u32>) -> String {
+    format!(
+        "Plate of the animal's muscles. The fill of each muscle is its cut; {} packages in all.",
+        about(packs)
+    )
+}
+
+/// A muscle on the plate: "Backstrap, left: Steak, 1 in; 3 packages".
+pub fn area(muscle: Muscle, side: Option<Side>, cuts: &str, result: &str, every_cut: bool) -> String {
+    let side = side.map(|side| format!(", {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
+    let drawn = if every_cut { "" } else { "; not every cut drawn" };
+    format!("{}{side}: {cuts}; {result}{drawn}", names::muscle(muscle))
+}
+
+/// What sex, age or season adds to a fraction.
+pub fn adjusted(name: &str) -> String {
+    format!("{name}: added for sex, age or season")
+}
+
+/// "+ 1 %" or "- 2 %" of a fraction.
+pub fn added(fraction: f64) -> String {
+    let sign = if fraction < 0.0 { '\u{2212}' } else { '+' };
+    format!("{sign}\u{a0}{}", numbers::percent(fraction.abs()))
 }

@@ -1,6 +1,6 @@
 //! How a number was worked out: steps, inputs with their spread, grade and source.
 
-use hindsaddle_model::animal::{Legs, Weighed};
+use hindsaddle_model::animal::{Animal, Legs, Weighed};
 use hindsaddle_model::forecast::Line;
 use hindsaddle_model::packing::PackBy;
 use hindsaddle_model::product::Product;
@@ -95,10 +95,33 @@ fn inputs(state: &State, line: Line) -> Vec<Input> {
         }
         Line::TakeHome => vec![dressed(), hanging(), lean(), shot(), left(), dried()],
     };
+    inputs.extend(adjustments(animal, line));
     if let Some(size) = size_input(state, line) {
         inputs.insert(0, size);
     }
     inputs
+}
+
+/// What sex, age and season add to the fractions that a line is made of.
+fn adjustments(animal: &Animal, line: Line) -> Vec<Input> {
+    let shifts = tables::shifts(animal);
+    let dressed = (text::DRESSED_OF_LIVE, shifts.dressed);
+    let hanging = (text::HANGING_OF_DRESSED, shifts.hanging);
+    let lean = (text::LEAN_OF_HANGING, shifts.lean);
+    let used = match line {
+        Line::Live | Line::Viscera => vec![dressed],
+        Line::HeadHideFeet => vec![hanging],
+        Line::Bone | Line::Trim | Line::Drying => vec![lean],
+        Line::TakeHome => vec![dressed, hanging, lean],
+        Line::Wound | Line::LeftBehind | Line::NotRecovered | Line::Discarded => Vec::new(),
+    };
+    used.into_iter()
+        .filter(|(_, shift)| shift.by != 0.0)
+        .map(|(name, shift)| Input {
+            value: text::added(shift.by),
+            ..input(&text::adjusted(name), None, shift.grade, shift.source)
+        })
+        .collect()
 }
 
 /// The girth or the typical weight, where the animal was not weighed.
@@ -184,7 +207,7 @@ pub fn pack_rule(rule: PackBy, units: Units) -> String {
 
 #[cfg(test)]
 mod tests {
-    use hindsaddle_model::animal::Animal;
+    use hindsaddle_model::animal::{Age, Condition, Sex, Species};
     use hindsaddle_model::plan::Plan;
 
     use super::*;
@@ -200,5 +223,20 @@ mod tests {
             assert!(!working.inputs.is_empty(), "{topic:?}");
             assert!(working.inputs.iter().all(|input| input.source.len() > 20), "{topic:?}");
         }
+    }
+
+    #[test]
+    fn an_adjusted_fraction_says_that_it_is_adjusted() {
+        let old =
+            Animal::new(Species::Mule, Sex::Buck, Age::Old, Condition::LateRut, Weighed::Typical).unwrap();
+        let state = State::new(Plan::new(old), None, Units::Pounds, None);
+        let working = explain(&state, Topic::Line(Line::TakeHome));
+        let added: Vec<&str> = working
+            .inputs
+            .iter()
+            .filter(|input| input.name.ends_with("season"))
+            .map(|input| input.value.as_str())
+            .collect();
+        assert_eq!(added, ["+\u{a0}2 %", "\u{2212}\u{a0}1 %"]);
     }
 }

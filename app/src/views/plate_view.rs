@@ -2,7 +2,6 @@
 
 use hindsaddle_model::anatomy::Side;
 use hindsaddle_model::animal::{Age, Sex, Species};
-use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::forecast::MuscleForecast;
 use hindsaddle_model::plan::Plan;
 
@@ -86,15 +85,11 @@ fn mark(marks: &[Marks]) -> &'static str {
 }
 
 fn name(area: &Area, forecast: &MuscleForecast, plan: &Plan, units: Units, every_cut: bool) -> String {
-    let muscle = area.muscle;
-    let side =
-        area.side.map(|side| format!(", {}", text::side(side).to_ascii_lowercase())).unwrap_or_default();
     let shown = area.side.unwrap_or(Side::Left);
     let cuts: Vec<String> =
-        plan.division(muscle, shown).parts().iter().map(|part| text::cut(part.cut, units)).collect();
-    let result = text::muscle_result(forecast, plan.is_recovered(muscle));
-    let drawn = if every_cut { "" } else { "; not every cut drawn" };
-    format!("{}{side}: {}; {result}{drawn}", text::muscle(muscle), cuts.join(", "))
+        plan.division(area.muscle, shown).parts().iter().map(|part| text::cut(part.cut, units)).collect();
+    let result = text::muscle_result(forecast, plan.is_recovered(area.muscle));
+    text::area(area.muscle, area.side, &cuts.join(", "), &result, every_cut)
 }
 
 /// Whether the animal carries antlers on the plate.
@@ -139,14 +134,6 @@ pub fn neighbour(plate: &Plate, index: usize, toward: Toward) -> Option<usize> {
         }
     }
     best.map(|(_, other)| other)
-}
-
-/// The plate in one sentence, for those who do not see it.
-pub fn summary(packs: Estimate<u32>) -> String {
-    format!(
-        "Plate of the animal's muscles. The fill of each muscle is its cut; {} packages in all.",
-        text::about(packs)
-    )
 }
 
 #[cfg(test)]

@@ -1,14 +1,10 @@
 //! What is lost between careful boneless meat and the table: the shot, hurry, hanging.
 
-use super::yields::Figure;
+use super::yields::{Figure, figure};
 use crate::animal::Legs;
 use crate::estimate::Estimate;
 use crate::plan::{Care, Shot};
 use crate::sources::{Grade, Source};
-
-const fn figure(low: f64, likely: f64, high: f64, grade: Grade, source: Source) -> Figure {
-    Figure { spread: Estimate::row(low, likely, high), grade, source }
-}
 
 /// Share of careful lean lost around the wound. The usual row lies between one hunter's measured 4 to 7 %
 /// and the 12 to 17 % of hunters' animals in North Dakota; the other two rows are judgement.

@@ -1,10 +1,12 @@
 //! The facts, as rows. A better figure is a change to one row and its source.
 
+mod adjustments;
 mod losses;
 mod muscles;
 mod portions;
 mod yields;
 
+pub use adjustments::{Adjustment, ShareRow, Shifts, hind_leg, season_weight, share_row, shifts};
 pub use losses::{dried, left_behind, legs_on_per_legs_off, shot_loss};
 pub use muscles::{MUSCLES, MuscleRow, REFERENCE_HANGING, Size, muscle};
 pub use portions::{PORTIONS, PortionRow, portion};

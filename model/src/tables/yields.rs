@@ -20,7 +20,8 @@ pub struct Figure {
     pub source: Source,
 }
 
-const fn figure(low: f64, likely: f64, high: f64, grade: Grade, source: Source) -> Figure {
+/// A row's figure, its order checked when the table is compiled.
+pub(super) const fn figure(low: f64, likely: f64, high: f64, grade: Grade, source: Source) -> Figure {
     Figure { spread: Estimate::row(low, likely, high), grade, source }
 }
 
