@@ -25,7 +25,15 @@ const ROOMY: f64 = 1100.0;
 
 /// The state the page opens with: a link first, then what was remembered, then the example.
 fn opening() -> State {
-    let remembered = storage::read(storage::PLAN).and_then(|text| link::read(&text).ok());
+    let (remembered, unreadable) = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
+        None => (None, None),
+        Some((Ok(plan), _)) => (Some(plan), None),
+        Some((Err(error), text)) => {
+            // The first edit writes over what was remembered, so what cannot be read is set aside.
+            storage::write(storage::SET_ASIDE, &text);
+            (None, Some(Notice::MemoryRefused(error)))
+        }
+    };
     let units = match storage::read(storage::UNITS).as_deref() {
         Some("kg") => Units::Kilograms,
         _ => Units::Pounds,
@@ -39,9 +47,11 @@ fn opening() -> State {
                 State::new(mine, None, units, None)
             }
             Some(mine) => State::new(plan, Some(mine), units, Some(Notice::LinkOpened)),
-            None => State::new(plan, None, units, None),
+            None => State::new(plan, None, units, unreadable),
         },
-        Err(_) if fragment.is_empty() => State::new(remembered.unwrap_or_else(example), None, units, None),
+        Err(_) if fragment.is_empty() => {
+            State::new(remembered.unwrap_or_else(example), None, units, unreadable)
+        }
         Err(error) => {
             State::new(remembered.unwrap_or_else(example), None, units, Some(Notice::LinkRefused(error)))
         }

@@ -40,6 +40,8 @@ pub enum Notice {
     LinkOpened,
     /// A link could not be opened.
     LinkRefused(LinkError),
+    /// What this browser remembered could not be read.
+    MemoryRefused(LinkError),
     /// Storage refuses.
     NotRemembered,
     /// The link is on the clipboard.

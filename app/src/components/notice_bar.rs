@@ -24,6 +24,7 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::Skipped(refusals, product) => text::skipped(refusals, *product),
         Notice::LinkOpened => text::LINK_OPENED.into(),
         Notice::LinkRefused(error) => text::link_error(*error).into(),
+        Notice::MemoryRefused(error) => text::memory_error(*error).into(),
         Notice::NotRemembered => text::NOT_REMEMBERED.into(),
         Notice::Copied => text::COPIED.into(),
         Notice::NotCopied => text::NOT_COPIED.into(),

@@ -6,6 +6,8 @@ use super::window;
 
 /// The plan, as the text of a link with its title.
 pub const PLAN: &str = "hindsaddle.plan";
+/// What was remembered and could not be read.
+pub const SET_ASIDE: &str = "hindsaddle.set_aside";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 

@@ -143,6 +143,24 @@ pub fn link_error(error: LinkError) -> &'static str {
     }
 }
 
+/// Why what this browser remembered was not opened.
+pub fn memory_error(error: LinkError) -> &'static str {
+    match error {
+        LinkError::Newer => {
+            "The plan this browser remembered was made by a later version. Reload the page to update it. Its text is set aside in this browser, and the page starts with the example."
+        }
+        LinkError::Empty
+        | LinkError::TooLong
+        | LinkError::Unknown
+        | LinkError::Character
+        | LinkError::CutShort
+        | LinkError::Mistyped
+        | LinkError::Impossible => {
+            "The plan this browser remembered is damaged. Open its link again if you have it. Its text is set aside in this browser, and the page starts with the example."
+        }
+    }
+}
+
 /// Said after a link was opened over another plan.
 pub const LINK_OPENED: &str = "Opened the plan in the link. Undo brings yours back.";
 /// Said when storage refuses.

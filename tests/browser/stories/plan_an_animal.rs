@@ -66,6 +66,16 @@ fn an_animal_that_cannot_be_is_refused_beside_its_field() {
 }
 
 #[test]
+fn a_remembered_plan_that_cannot_be_read_is_set_aside() {
+    let page = Page::open(Screen::DESKTOP);
+    page.script("localStorage.setItem('hindsaddle.plan', '1damaged'); location.hash = ''; true");
+    page.reload();
+    see::says(&page, Role::Alert, Name::Any, "this browser remembered is damaged");
+    assert_eq!(page.script("localStorage.getItem('hindsaddle.set_aside')"), "1damaged");
+    assert!(tally(&page).contains("packages"));
+}
+
+#[test]
 fn without_storage_the_page_works_and_says_that_it_will_not_remember() {
     let page = Page::open_without_storage(Screen::PHONE);
     see::says(&page, Role::Alert, Name::Any, "will not remember");
