@@ -10,6 +10,7 @@ use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Par
 use hindsaddle_model::product::{Cut, Product, RoastSize};
 use hindsaddle_model::tables;
 use hindsaddle_model::units::{Length, Mass};
+use hindsaddle_model::wounds::{MOST_WOUNDS, RADIUS_RANGE, Wound, X_RANGE, Y_RANGE};
 
 /// How many random plans are compared between this machine and a browser.
 pub const DIGESTED: u64 = 200;
@@ -75,6 +76,14 @@ fn random_division(dice: &mut SplitMix) -> Division {
     Division::new(parts).expect("the parts add up")
 }
 
+fn random_wound(dice: &mut SplitMix) -> Wound {
+    let mut within = |(least, most): (i8, i8)| least + dice.below((most - least + 1) as u64) as i8;
+    let (x, y) = (within(X_RANGE), within(Y_RANGE));
+    let (least, most) = RADIUS_RANGE;
+    let radius = least + dice.below(u64::from(most - least) + 1) as u8;
+    Wound { side: one(dice, &Side::ALL), x, y, radius }
+}
+
 /// A plan that uses everything a plan can hold. What the rules refuse is left out.
 pub fn random_plan(seed: u64) -> Plan {
     let dice = &mut SplitMix::new(seed);
@@ -109,6 +118,9 @@ pub fn random_plan(seed: u64) -> Plan {
             };
             actions.push(Action::SetPack { product, by });
         }
+    }
+    for _ in 0..dice.below(MOST_WOUNDS as u64 + 1) {
+        actions.push(Action::AddWound(random_wound(dice)));
     }
     for action in actions {
         if let Ok(applied) = plan.apply(action) {
@@ -226,6 +238,7 @@ pub fn digest(forecast: &Forecast) -> u64 {
             }
             numbers.whole(pieces.count);
             numbers.whole(u32::from(pieces.short_last));
+            numbers.whole(u32::from(part.spoiled));
             part.advice.iter().for_each(|advice| numbers.maybe(advised(*advice)));
         }
     }

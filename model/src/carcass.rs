@@ -3,13 +3,14 @@
 //! Mass balance: live = viscera + head, hide and feet + bone + fat and membrane + drying + wound + left behind
 //! + twice the muscles, in every scenario.
 
-use crate::anatomy::{Muscle, Region};
+use crate::anatomy::{Muscle, Region, Side};
 use crate::animal::{Age, Species, Weighed};
 use crate::ensemble::{Draw, SCENARIOS};
 use crate::estimate::Estimate;
 use crate::plan::Plan;
 use crate::tables::{self, MUSCLES, REFERENCE_HANGING};
 use crate::units::{Length, Mass};
+use crate::wounds;
 
 /// One value for each scenario; the first is the middle case.
 pub type Scenarios<T> = Vec<T>;
@@ -92,7 +93,12 @@ impl Spreads {
             hanging: row.hanging.spread.shifted(shifts.hanging.by),
             lean: row.lean.spread.shifted(shifts.lean.by),
             bone: tables::non_lean(animal.species()).bone.spread,
-            shot: tables::shot_loss(losses.shot).spread,
+            // Marked wounds are cut out of their muscles; the average would take that meat twice.
+            shot: if plan.wounds().is_empty() {
+                tables::shot_loss(losses.shot).spread
+            } else {
+                Estimate::row(0.0, 0.0, 0.0)
+            },
             left: tables::left_behind(losses.care).spread,
             dried: tables::dried(losses.hung_days).spread,
             stage: match animal.weighed() {
@@ -148,7 +154,7 @@ fn live(plan: &Plan, fractions: &Fractions, recovered: f64) -> Mass {
 pub fn middle_scale(plan: &Plan) -> f64 {
     let fractions = Spreads::of(plan).at(0);
     let shares = middle_shares(plan, 1.0);
-    let live = live(plan, &fractions, recovered_part(plan, &shares));
+    let live = live(plan, &fractions, recovered_part(&parts_taken(plan), &shares));
     scale(live * fractions.dressed * fractions.hanging)
 }
 
@@ -156,12 +162,20 @@ fn scale(hanging: Mass) -> f64 {
     libm::cbrt(hanging / REFERENCE_HANGING)
 }
 
-fn recovered_part(plan: &Plan, shares: &[f64; Muscle::COUNT]) -> f64 {
-    Muscle::ALL
-        .into_iter()
-        .filter(|muscle| plan.is_recovered(*muscle))
-        .map(|muscle| shares[muscle.index()])
-        .sum()
+/// How much of each muscle, both sides, ends up with the meat: nothing if it is not taken, less what marked
+/// wounds take.
+fn parts_taken(plan: &Plan) -> [f64; Muscle::COUNT] {
+    let mut taken = [0.0; Muscle::COUNT];
+    for muscle in Muscle::ALL.into_iter().filter(|muscle| plan.is_recovered(*muscle)) {
+        let [left, right] = Side::ALL.map(|side| wounds::share(plan.wounds(), muscle, side));
+        taken[muscle.index()] = 1.0 - f64::midpoint(left, right);
+    }
+    taken
+}
+
+/// The part of all meat that is taken.
+fn recovered_part(taken: &[f64; Muscle::COUNT], shares: &[f64; Muscle::COUNT]) -> f64 {
+    taken.iter().zip(shares).map(|(taken, share)| taken * share).sum()
 }
 
 /// Muscle mass over that of a typical adult of the species and sex, clamped to where the growth exponents
@@ -221,7 +235,8 @@ pub fn carcass(plan: &Plan) -> Carcass {
     let spreads = Spreads::of(plan);
     let non_lean = tables::non_lean(plan.animal().species());
     let middle = spreads.at(0);
-    let rough = live(plan, &middle, recovered_part(plan, &middle_shares(plan, 1.0)));
+    let taken = parts_taken(plan);
+    let rough = live(plan, &middle, recovered_part(&taken, &middle_shares(plan, 1.0)));
     let factors = multipliers(plan, growth(plan, rough * middle.dressed * middle.hanging * middle.lean));
     // Elk and moose: a quarter more spread (muscle catalogue).
     let wider = if matches!(plan.animal().species(), Species::Elk | Species::Moose) { 1.25 } else { 1.0 };
@@ -243,7 +258,7 @@ pub fn carcass(plan: &Plan) -> Carcass {
             shares[index] = drawn.max(row.share * SHARE_FLOOR) * factors[index];
         }
         let shares = normalised(shares);
-        let live = live(plan, &fractions, recovered_part(plan, &shares));
+        let live = live(plan, &fractions, recovered_part(&taken, &shares));
         let dressed = live * fractions.dressed;
         let hanging = dressed * fractions.hanging;
         let lean = hanging * fractions.lean;

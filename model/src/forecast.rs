@@ -15,6 +15,7 @@ use crate::product::{Cut, Product, RoastSize};
 use crate::rules::{self, Reason, Verdict};
 use crate::tables;
 use crate::units::{Area, Length, Mass};
+use crate::wounds;
 
 /// How much spread the hand has around the planned thickness, at 90 % (judgement).
 const HAND_SPREAD: Estimate<f64> = Estimate::row(-0.08, 0.0, 0.08);
@@ -102,6 +103,8 @@ pub enum Advice {
 pub struct PartForecast {
     /// What it becomes.
     pub cut: Cut,
+    /// Whether a wound took it, whatever was planned.
+    pub spoiled: bool,
     /// Where it begins and ends, as fractions of the muscle's length.
     pub span: (f64, f64),
     /// The pieces of the middle case, as the plate draws them.
@@ -186,6 +189,8 @@ struct Sums {
     packs: [Vec<u32>; 5],
     not_recovered: Vec<Mass>,
     discarded: Vec<Mass>,
+    /// At marked wounds.
+    wound: Vec<Mass>,
 }
 
 impl Sums {
@@ -196,21 +201,24 @@ impl Sums {
             packs: std::array::from_fn(|_| vec![0; SCENARIOS]),
             not_recovered: masses(),
             discarded: masses(),
+            wound: masses(),
         }
     }
 
-    fn add(&mut self, scenario: usize, pieces: &Pieces, product: Option<Product>, times: f64) {
-        if let Some(product) = product {
+    fn add(&mut self, scenario: usize, pieces: &Pieces, group: &Group, times: f64) {
+        if let Some(product) = group.cut.product() {
             self.mass[product as usize][scenario] += pieces.mass * times;
         }
         self.mass[Product::Grind as usize][scenario] += pieces.tub * times;
-        self.discarded[scenario] += pieces.discarded * times;
+        let thrown = if group.spoiled { &mut self.wound } else { &mut self.discarded };
+        thrown[scenario] += pieces.discarded * times;
     }
 }
 
 /// Parts of a muscle, on either side, that become the same thing and are packed together.
 struct Group {
     cut: Cut,
+    spoiled: bool,
     /// Where each part begins and ends, and on how many sides it is so.
     spans: Vec<(f64, f64, f64)>,
 }
@@ -269,7 +277,11 @@ fn line_estimate(
         Line::Bone => spread.masses(&carcass.bone),
         Line::Trim => spread.masses(&carcass.trim),
         Line::Drying => spread.masses(&carcass.drying),
-        Line::Wound => spread.masses(&carcass.wound),
+        Line::Wound => {
+            let all: Vec<Mass> =
+                carcass.wound.iter().zip(&sums.wound).map(|(usual, marked)| *usual + *marked).collect();
+            spread.masses(&all)
+        }
         Line::LeftBehind => spread.masses(&carcass.left_behind),
         Line::NotRecovered => spread.masses(&sums.not_recovered),
         Line::Discarded => spread.masses(&sums.discarded),
@@ -312,10 +324,11 @@ fn muscle_forecast(
     }
     let length = row.size.map(|_| lengths[0]);
     let middle = body(0);
-    let part = |(from, to, cut): (f64, f64, Cut)| {
+    let part = |Stretch { from, to, cut, spoiled }: Stretch| {
         let pieces = pieces::cut(&middle, from, to, cut, 1.0);
         PartForecast {
             cut,
+            spoiled,
             span: (from, to),
             pieces,
             advice: advice(muscle, cut, &pieces, masses[0], length),
@@ -325,21 +338,55 @@ fn muscle_forecast(
         muscle,
         mass: spread.masses(masses).map(|mass| mass * 2.0),
         length,
-        sides: Side::ALL.map(|side| plan.division(muscle, side).spans().map(part).collect()),
+        sides: Side::ALL.map(|side| stretches(plan, muscle, side).into_iter().map(part).collect()),
         packs,
     }
 }
 
+/// A stretch of a muscle of one side, by fractions of its length.
+#[derive(Clone, Copy, PartialEq)]
+struct Stretch {
+    from: f64,
+    to: f64,
+    cut: Cut,
+    spoiled: bool,
+}
+
+/// The parts of a muscle of one side, less what the wounds took out of them.
+fn stretches(plan: &Plan, muscle: Muscle, side: Side) -> Vec<Stretch> {
+    let body = Body::new(Mass::ZERO, Length::mm(0.0), tables::muscle(muscle).size);
+    let wounds: Vec<(f64, f64)> = wounds::spoiled(plan.wounds(), muscle, side)
+        .into_iter()
+        .map(|(from, to)| (body.place_of(from), body.place_of(to)))
+        .collect();
+    let mut stretches = Vec::new();
+    for (begin, end, cut) in plan.division(muscle, side).spans() {
+        let mut at = begin;
+        for (from, to) in wounds.iter().filter(|(from, to)| *to > begin && *from < end) {
+            if *from > at {
+                stretches.push(Stretch { from: at, to: *from, cut, spoiled: false });
+            }
+            let to = to.min(end);
+            stretches.push(Stretch { from: from.max(at), to, cut: Cut::Discard, spoiled: true });
+            at = to;
+        }
+        if at < end {
+            stretches.push(Stretch { from: at, to: end, cut, spoiled: false });
+        }
+    }
+    stretches
+}
+
 fn groups(plan: &Plan, muscle: Muscle) -> Vec<Group> {
     let mut groups: Vec<Group> = Vec::new();
-    let sides: &[(Side, f64)] =
-        if plan.is_even(muscle) { &[(Side::Left, 2.0)] } else { &[(Side::Left, 1.0), (Side::Right, 1.0)] };
-    for (side, times) in sides {
-        for (from, to, cut) in plan.division(muscle, *side).spans() {
-            let span = (from, to, *times);
-            match groups.iter_mut().find(|group| group.cut == cut) {
+    let [left, right] = Side::ALL.map(|side| stretches(plan, muscle, side));
+    let sides = if left == right { vec![(left, 2.0)] } else { vec![(left, 1.0), (right, 1.0)] };
+    for (stretches, times) in sides {
+        for Stretch { from, to, cut, spoiled } in stretches {
+            let span = (from, to, times);
+            match groups.iter_mut().find(|group| group.cut == cut && group.spoiled == spoiled) {
                 Some(group) => group.spans.push(span),
-                None => groups.push(Group { cut, spans: vec![span] }),
+                None => groups.push(Group { cut, spoiled, spans: vec![span] }),
             }
         }
     }
@@ -366,7 +413,7 @@ fn group_packs(
         let (mut count, mut mass) = (0, Mass::ZERO);
         for (from, to, times) in &group.spans {
             let pieces = pieces::cut(&body, *from, *to, group.cut, *hand);
-            sums.add(scenario, &pieces, product, *times);
+            sums.add(scenario, &pieces, group, *times);
             count += pieces.count * *times as u32;
             mass += pieces.mass * *times;
         }

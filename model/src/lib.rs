@@ -43,3 +43,4 @@ pub mod rules;
 pub mod sources;
 pub mod tables;
 pub mod units;
+pub mod wounds;

@@ -56,6 +56,19 @@ impl Body {
         area / (1.0 - end)
     }
 
+    /// Where the share `part` of the mass ends, as a fraction of the length: the inverse of [`Self::before`].
+    pub fn place_of(&self, part: f64) -> f64 {
+        let end = self.end;
+        let area = part * (1.0 - end);
+        if area < end / 2.0 {
+            (2.0 * end * area).sqrt()
+        } else if area <= 1.0 - end * 1.5 {
+            area + end / 2.0
+        } else {
+            1.0 - (2.0 * end * (1.0 - end - area).max(0.0)).sqrt()
+        }
+    }
+
     fn between(&self, from: f64, to: f64) -> Mass {
         self.mass * (self.before(to) - self.before(from))
     }

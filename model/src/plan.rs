@@ -10,6 +10,7 @@ use crate::product::{Cut, Product};
 use crate::rules::{self, Refusal};
 use crate::tables;
 use crate::units::{Length, Mass};
+use crate::wounds::{MOST_WOUNDS, Wound};
 
 /// How much meat the shot spoiled.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -131,6 +132,7 @@ pub struct Plan {
     divisions: Vec<[Division; 2]>,
     recovered: [bool; Muscle::COUNT],
     packing: Packing,
+    wounds: Vec<Wound>,
 }
 
 /// One change.
@@ -188,7 +190,18 @@ pub enum Action {
         /// How.
         by: PackBy,
     },
-    /// Every muscle back to its usual product; animal, losses and packing stay.
+    /// Another wound.
+    AddWound(Wound),
+    /// A wound lies elsewhere, or is larger or smaller.
+    ChangeWound {
+        /// Which one, by its place in [`Plan::wounds`].
+        place: usize,
+        /// How it is now.
+        wound: Wound,
+    },
+    /// A wound was none.
+    RemoveWound(usize),
+    /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
     ResetCuts,
 }
 
@@ -214,6 +227,7 @@ impl Plan {
             divisions: Muscle::ALL.into_iter().map(|muscle| [usual(muscle), usual(muscle)]).collect(),
             recovered,
             packing: Packing::default(),
+            wounds: Vec::new(),
         }
     }
 
@@ -232,6 +246,10 @@ impl Plan {
     /// How everything is packed.
     pub fn packing(&self) -> &Packing {
         &self.packing
+    }
+    /// Where the shot spoiled meat; while there are any, they stand in for the average of [`Losses::shot`].
+    pub fn wounds(&self) -> &[Wound] {
+        &self.wounds
     }
     /// What a muscle of a side becomes.
     pub fn division(&self, muscle: Muscle, side: Side) -> &Division {
@@ -283,6 +301,21 @@ impl Plan {
                 plan.packing.appetite = appetite;
             }
             Action::SetPack { product, by } => plan.packing.by[product as usize] = checked_pack(by)?,
+            Action::AddWound(wound) => {
+                plan.wounds.push(wound);
+                plan.wounds = checked_wounds(plan.wounds)?;
+            }
+            Action::ChangeWound { place, wound } => {
+                if let Some(changed) = plan.wounds.get_mut(place) {
+                    *changed = wound;
+                }
+                plan.wounds = checked_wounds(plan.wounds)?;
+            }
+            Action::RemoveWound(place) => {
+                if place < plan.wounds.len() {
+                    plan.wounds.remove(place);
+                }
+            }
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
         Ok(Applied { plan, skipped })
@@ -315,6 +348,7 @@ impl Plan {
             }
         }
         plan.divisions = parts.divisions;
+        plan.wounds = checked_wounds(parts.wounds)?;
         Ok(plan)
     }
 
@@ -350,6 +384,7 @@ pub(crate) struct Restored {
     pub(crate) divisions: Vec<[Division; 2]>,
     pub(crate) recovered: [bool; Muscle::COUNT],
     pub(crate) packing: Packing,
+    pub(crate) wounds: Vec<Wound>,
 }
 
 /// What a muscle becomes in the starting plan.
@@ -363,6 +398,13 @@ fn checked_title(title: &str) -> Result<String, Refusal> {
         return Err(Refusal::Title { most: MOST_TITLE });
     }
     Ok(title.to_owned())
+}
+
+fn checked_wounds(wounds: Vec<Wound>) -> Result<Vec<Wound>, Refusal> {
+    if wounds.len() > MOST_WOUNDS {
+        return Err(Refusal::TooManyWounds { most: MOST_WOUNDS });
+    }
+    if wounds.iter().all(|wound| wound.is_possible()) { Ok(wounds) } else { Err(Refusal::WoundOffThePlate) }
 }
 
 fn checked_pack(by: PackBy) -> Result<PackBy, Refusal> {

@@ -151,6 +151,13 @@ pub enum Refusal {
         /// The most allowed.
         most: u8,
     },
+    /// More wounds than are computed.
+    TooManyWounds {
+        /// The most allowed.
+        most: usize,
+    },
+    /// A wound beside the animal, or larger than is computed.
+    WoundOffThePlate,
     /// A title that is too long or holds what cannot be printed.
     Title {
         /// The most characters allowed.

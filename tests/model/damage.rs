@@ -47,7 +47,8 @@ fn every_single_slip_is_refused() {
                 let slipped = format!("{}{other}{}", &text[..at], &text[at + 1..]);
                 let refused = read(&slipped).expect_err(&slipped);
                 let expected = match (at, other) {
-                    (0, '2'..='9') => &[LinkError::Newer][..],
+                    (0, '3'..='9') => &[LinkError::Newer][..],
+                    (0, '1' | '2') => &[LinkError::Mistyped, LinkError::CutShort],
                     (0, _) => &[LinkError::Unknown],
                     _ => &[LinkError::Mistyped, LinkError::CutShort],
                 };
@@ -109,14 +110,15 @@ fn a_text_is_looked_at_up_to_its_limit_and_no_further() {
 #[test]
 fn each_kind_of_nonsense_is_named() {
     let text = write(&Plan::new(Animal::example()), Names::LeftOut);
-    let cases: [(String, LinkError); 15] = [
+    let cases: [(String, LinkError); 16] = [
         (String::new(), LinkError::Empty),
         ("  \n".into(), LinkError::Empty),
         ("#".into(), LinkError::Empty),
         ("...".into(), LinkError::Empty),
         ("1".into(), LinkError::CutShort),
         ("1AA".into(), LinkError::CutShort),
-        (format!("2{}", &text[1..]), LinkError::Newer),
+        (format!("2{}", &text[1..]), LinkError::Mistyped),
+        (format!("3{}", &text[1..]), LinkError::Newer),
         (format!("9{}", &text[1..]), LinkError::Newer),
         (format!("0{}", &text[1..]), LinkError::Unknown),
         ("äöü".into(), LinkError::Unknown),

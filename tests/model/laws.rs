@@ -1,11 +1,12 @@
 //! Laws that hold whatever the figures are.
 
-use hindsaddle_model::anatomy::{Muscle, Sides};
+use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::{Animal, Weighed};
 use hindsaddle_model::forecast::forecast;
 use hindsaddle_model::plan::{Action, Losses, Plan, Shot};
 use hindsaddle_model::product::Cut;
 use hindsaddle_model::units::{Length, Mass};
+use hindsaddle_model::wounds::share;
 use hindsaddle_tests::{digest, random_plan, with};
 
 #[test]
@@ -35,7 +36,11 @@ fn deboned_meat_weighs_what_the_taken_muscles_weigh() {
             let taken: Mass = Muscle::ALL
                 .into_iter()
                 .filter(|muscle| plan.is_recovered(*muscle))
-                .map(|muscle| forecast.muscles[muscle.index()].mass.likely())
+                .map(|muscle| {
+                    let spoiled = Side::ALL.map(|side| share(plan.wounds(), muscle, side));
+                    forecast.muscles[muscle.index()].mass.likely()
+                        * (1.0 - f64::midpoint(spoiled[0], spoiled[1]))
+                })
                 .sum();
             assert!((taken - meat).to_grams().abs() < 1e-6, "seed {seed}");
         }

@@ -16,3 +16,4 @@ mod oracle;
 mod pieces;
 mod reference;
 mod rules;
+mod wounds;

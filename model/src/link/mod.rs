@@ -2,12 +2,14 @@
 //!
 //! A link is one version character and base64url of packed bits with a CRC-16 behind them. Equal plans give
 //! equal links, and a link that is read and written again is the same text: anything else is refused. A link
-//! is a promise: version 1 is frozen, its codes are its own, and every link in `tests/links/v1` must open for
-//! ever. A new version is a new module beside [`v1`] with a step from the old.
+//! is a promise: version 1 is frozen, its codes are its own, and every link in `tests/links` must open for
+//! ever. What version 1 cannot say is a section of version 2, which reads and writes version 1's fields first.
 
 mod bits;
 mod v1;
+mod v2;
 
+use bits::{Reader, Writer};
 use data_encoding::BASE64URL_NOPAD;
 
 use crate::plan::Plan;
@@ -47,11 +49,63 @@ pub enum LinkError {
 
 const CRC: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_16_IBM_SDLC);
 
-/// The plan as text, beginning with the version character.
+/// A version of the link, by its first character.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Version {
+    One,
+    Two,
+}
+
+impl Version {
+    fn of(plan: &Plan) -> Self {
+        if v2::is_needed(plan) { Version::Two } else { Version::One }
+    }
+
+    const fn character(self) -> char {
+        match self {
+            Version::One => '1',
+            Version::Two => '2',
+        }
+    }
+
+    fn payload(self, plan: &Plan, names: Names) -> Vec<u8> {
+        let mut bits = Writer::default();
+        match self {
+            Version::One => v1::write(&mut bits, plan, names),
+            Version::Two => v2::write(&mut bits, plan, names),
+        }
+        bits.into_bytes()
+    }
+
+    fn checksum(self, payload: &[u8]) -> [u8; 2] {
+        let mut digest = CRC.digest();
+        match self {
+            Version::One => {}
+            // From version 2 on a slip in the version character is noticed too.
+            Version::Two => digest.update(b"2"),
+        }
+        digest.update(payload);
+        digest.finalize().to_be_bytes()
+    }
+
+    /// The plan, and how many bytes it took.
+    fn read(self, bytes: &[u8]) -> Result<(Plan, usize), LinkError> {
+        let mut bits = Reader::new(bytes);
+        let parts = match self {
+            Version::One => v1::read(&mut bits),
+            Version::Two => v2::read(&mut bits),
+        }?;
+        let plan = Plan::restore(parts).map_err(|_| LinkError::Impossible)?;
+        Ok((plan, bits.bytes_read()))
+    }
+}
+
+/// The plan as text, beginning with the version character: the lowest version that can say it.
 pub fn write(plan: &Plan, names: Names) -> String {
-    let mut bytes = v1::write(plan, names);
-    bytes.extend(CRC.checksum(&bytes).to_be_bytes());
-    let mut text = String::from("1");
+    let version = Version::of(plan);
+    let mut bytes = version.payload(plan, names);
+    bytes.extend(version.checksum(&bytes));
+    let mut text = String::from(version.character());
     BASE64URL_NOPAD.encode_append(&bytes, &mut text);
     text
 }
@@ -67,27 +121,31 @@ pub fn read(text: &str) -> Result<Plan, LinkError> {
     }
     let text = text.trim().trim_start_matches('#').trim_end_matches(['.', ',', ')', '>', '"', '\'']);
     let mut characters = text.chars();
-    match characters.next() {
+    let version = match characters.next() {
         None => return Err(LinkError::Empty),
-        Some('1') => {}
-        Some('2'..='9') => return Err(LinkError::Newer),
+        Some('1') => Version::One,
+        Some('2') => Version::Two,
+        Some('3'..='9') => return Err(LinkError::Newer),
         Some(_) => return Err(LinkError::Unknown),
-    }
+    };
     let packed = decoded(characters.as_str())?;
     let (payload, checksum) = packed.split_at(packed.len().saturating_sub(2));
     if checksum.len() < 2 {
         return Err(LinkError::CutShort);
     }
-    if CRC.checksum(payload).to_be_bytes() != *checksum {
+    if version.checksum(payload) != *checksum {
         // A link that lost its end leaves its reader without bits; one that was mistyped usually does not.
-        return Err(match v1::read(&packed) {
+        return Err(match version.read(&packed) {
             Err(LinkError::CutShort) => LinkError::CutShort,
             Ok((_, used)) if used + 2 > packed.len() => LinkError::CutShort,
             Ok(_) | Err(_) => LinkError::Mistyped,
         });
     }
-    let (plan, used) = v1::read(payload)?;
-    if used != payload.len() || v1::write(&plan, Names::Included) != payload {
+    let (plan, used) = version.read(payload)?;
+    if used != payload.len()
+        || Version::of(&plan) != version
+        || version.payload(&plan, Names::Included) != payload
+    {
         return Err(LinkError::Impossible);
     }
     Ok(plan)

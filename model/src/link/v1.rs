@@ -153,14 +153,14 @@ fn grams(mass: Mass) -> u32 {
     mass.to_grams().round() as u32
 }
 
-pub(super) fn write(plan: &Plan, names: Names) -> Vec<u8> {
-    let mut bits = Writer::default();
-    write_animal(&mut bits, plan.animal());
+/// Everything version 1 can say of a plan.
+pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
+    write_animal(bits, plan.animal());
     let losses = plan.losses();
     bits.put(code(&SHOTS, &losses.shot), 2);
     bits.put(code(&CARES, &losses.care), 2);
     bits.put(u32::from(losses.hung_days), 4);
-    write_packing(&mut bits, plan.packing());
+    write_packing(bits, plan.packing());
     let as_usual = MUSCLES.into_iter().all(|muscle| plan.is_recovered(muscle) == usual::recovered(muscle));
     bits.flag(as_usual);
     if !as_usual {
@@ -174,9 +174,9 @@ pub(super) fn write(plan: &Plan, names: Names) -> Vec<u8> {
         bits.flag(is_usual);
         if !is_usual {
             bits.flag(plan.is_even(muscle));
-            write_division(&mut bits, left);
+            write_division(bits, left);
             if !plan.is_even(muscle) {
-                write_division(&mut bits, plan.division(muscle, Side::Right));
+                write_division(bits, plan.division(muscle, Side::Right));
             }
         }
     }
@@ -191,7 +191,6 @@ pub(super) fn write(plan: &Plan, names: Names) -> Vec<u8> {
             bits.put(u32::from(byte), 8);
         }
     }
-    bits.into_bytes()
 }
 
 fn write_animal(bits: &mut Writer, animal: &Animal) {
@@ -307,16 +306,15 @@ fn item<T: Copy>(list: &[T], code: u32) -> Result<T, LinkError> {
     list.get(code as usize).copied().ok_or(LinkError::Impossible)
 }
 
-/// The plan, and how many bytes it took.
-pub(super) fn read(bytes: &[u8]) -> Result<(Plan, usize), LinkError> {
-    let mut bits = Reader::new(bytes);
-    let animal = read_animal(&mut bits)?;
+/// What [`write`] wrote.
+pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
+    let animal = read_animal(bits)?;
     let losses = Losses {
         shot: item(&SHOTS, bits.take(2)?)?,
         care: item(&CARES, bits.take(2)?)?,
         hung_days: bits.take(4)? as u8,
     };
-    let packing = read_packing(&mut bits)?;
+    let packing = read_packing(bits)?;
     let mut recovered = MUSCLES.map(usual::recovered);
     if !bits.flag()? {
         for taken in &mut recovered {
@@ -330,8 +328,8 @@ pub(super) fn read(bytes: &[u8]) -> Result<(Plan, usize), LinkError> {
             [usual.clone(), usual]
         } else {
             let even = bits.flag()?;
-            let left = read_division(&mut bits)?;
-            let right = if even { left.clone() } else { read_division(&mut bits)? };
+            let left = read_division(bits)?;
+            let right = if even { left.clone() } else { read_division(bits)? };
             [left, right]
         });
     }
@@ -343,16 +341,15 @@ pub(super) fn read(bytes: &[u8]) -> Result<(Plan, usize), LinkError> {
             (0..length).map(|_| bits.take(8).map(|byte| byte as u8)).collect();
         String::from_utf8(bytes?).map_err(|_| LinkError::Impossible)?
     };
-    let parts = Restored {
+    Ok(Restored {
         title,
         animal,
         losses,
         divisions: in_model_order(divisions),
         recovered: order(recovered),
         packing,
-    };
-    let plan = Plan::restore(parts).map_err(|_| LinkError::Impossible)?;
-    Ok((plan, bits.bytes_read()))
+        wounds: Vec::new(),
+    })
 }
 
 /// Version 1's order of muscles to the model's.
