@@ -9,12 +9,12 @@ use hindsaddle_model::plan::Plan;
 use yew::prelude::*;
 
 use crate::components::{
-    AnimalCard, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar, PackingCard, PlateStage,
-    Tally,
+    AnimalCard, ClassSheets, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar,
+    PackingCard, PlateStage, Tally,
 };
 use crate::platform::keys::Key;
 use crate::platform::{address, keys, screen, storage};
-use crate::store::{Msg, Notice, State, link_of};
+use crate::store::{Msg, Notice, State, Tool, link_of};
 use crate::text::Units;
 
 /// How long the address waits for the next change, in milliseconds: browsers limit how often it is written.
@@ -97,6 +97,8 @@ fn use_listeners(state: &UseReducerHandle<State>) {
             Key::Escape => {
                 dispatch.dispatch(Msg::Explain(None));
                 dispatch.dispatch(Msg::Pick(None));
+                dispatch.dispatch(Msg::Take(Tool::Decide));
+                dispatch.dispatch(Msg::ClassSheets(false));
             }
         });
         move || drop((address, keys))
@@ -127,6 +129,9 @@ pub fn App() -> Html {
         use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
     };
     let shared = Rc::new((*state).clone());
+    if state.class_sheets {
+        return html! { <ClassSheets state={shared} {send} /> };
+    }
     html! {
         <div class="page">
             <Header state={shared.clone()} send={send.clone()} />

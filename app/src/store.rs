@@ -13,6 +13,9 @@ use hindsaddle_model::product::Product;
 use hindsaddle_model::rules::Refusal;
 use yew::Reducible;
 
+use crate::plate::Frame;
+use crate::plate::figure::plate;
+use crate::plate::peel::LAYERS;
 use crate::text::Units;
 
 /// How many steps back are kept. More than a person makes in a weekend.
@@ -27,6 +30,58 @@ pub enum Topic {
     Product(Product),
     /// All packages.
     Packages,
+}
+
+/// What a tap on the plate is for, and which panel is open under it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Tool {
+    /// Decide about the muscle.
+    Decide,
+    /// Make it this; None throws it away.
+    Paint(Option<Product>),
+    /// Mark a wound there.
+    Wound,
+    /// Decide; the panel is about names.
+    Names,
+    /// Decide; the panel lifts muscles off.
+    Peel,
+    /// Decide; the panel saves the picture.
+    Save,
+}
+
+/// What is written beside the muscles.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Naming {
+    /// Nothing.
+    Off,
+    /// What the trade calls them.
+    Common,
+    /// What anatomy calls them.
+    Anatomical,
+}
+
+/// How the plate is looked at. No part of the plan, so no step of its history.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Look {
+    /// The side of the plate.
+    pub view: View,
+    /// The side of the animal that the side views show.
+    pub side: Side,
+    /// The region zoomed to.
+    pub region: Option<Region>,
+    /// Closer or farther than that, by hand.
+    pub lens: Option<Frame>,
+    /// How many layers of the outer side are lifted off.
+    pub peel: u8,
+    /// What is written beside the muscles.
+    pub naming: Naming,
+}
+
+impl Look {
+    /// Layers lifted off: none but from the outer side.
+    pub fn lifted(&self) -> u8 {
+        if self.view == View::Outer { self.peel } else { 0 }
+    }
 }
 
 /// Something said to the reader until it is dismissed or replaced.
@@ -48,6 +103,10 @@ pub enum Notice {
     Copied,
     /// The clipboard refuses.
     NotCopied,
+    /// The picture is among the reader's files.
+    Saved,
+    /// The browser could not make it.
+    NotSaved,
 }
 
 /// Everything the page shows.
@@ -61,10 +120,12 @@ pub struct State {
     future: Vec<Rc<Plan>>,
     /// Pounds or kilograms.
     pub units: Units,
-    /// The side of the plate.
-    pub view: View,
-    /// The region zoomed to.
-    pub region: Option<Region>,
+    /// How the plate is looked at.
+    pub look: Look,
+    /// What a tap on it is for.
+    pub tool: Tool,
+    /// Whether the sheets for a class stand in for the page.
+    pub class_sheets: bool,
     /// The muscle being decided.
     pub muscle: Option<Muscle>,
     /// Which sides a decision is for.
@@ -88,8 +149,8 @@ impl PartialEq for State {
             && Rc::ptr_eq(&self.forecast, &other.forecast)
             && same(&self.past, &other.past)
             && same(&self.future, &other.future)
-            && (self.units, self.view, self.region, self.muscle)
-                == (other.units, other.view, other.region, other.muscle)
+            && (self.units, self.look, self.tool, self.class_sheets, self.muscle)
+                == (other.units, other.look, other.tool, other.class_sheets, other.muscle)
             && (self.sides, self.topic, &self.notice, self.names_travel)
                 == (other.sides, other.topic, &other.notice, other.names_travel)
     }
@@ -121,6 +182,18 @@ pub enum Msg {
     Sides(Sides),
     /// Show how a number was worked out, or stop.
     Explain(Option<Topic>),
+    /// Closer or farther than a region, by hand; None for the region itself.
+    Lens(Option<Frame>),
+    /// Another side of the animal in the side views.
+    Show(Side),
+    /// A tap means something else.
+    Take(Tool),
+    /// Other names beside the muscles.
+    Naming(Naming),
+    /// How many layers of the outer side are lifted off.
+    Peel(u8),
+    /// The sheets for a class, or back to the plan.
+    ClassSheets(bool),
     /// A plan arrived by link.
     Open(Rc<Plan>),
     /// Say something.
@@ -141,8 +214,16 @@ impl State {
             past: before.map(Rc::new).into_iter().collect(),
             future: Vec::new(),
             units,
-            view: View::Outer,
-            region: None,
+            look: Look {
+                view: View::Outer,
+                side: Side::Left,
+                region: None,
+                lens: None,
+                peel: 0,
+                naming: Naming::Off,
+            },
+            tool: Tool::Decide,
+            class_sheets: false,
             muscle: None,
             sides: Sides::Both,
             topic: None,
@@ -164,14 +245,6 @@ impl State {
     /// Whether there is a step forward.
     pub fn can_redo(&self) -> bool {
         !self.future.is_empty()
-    }
-
-    /// The side of the animal that the side views show.
-    pub fn shown_side(&self) -> Side {
-        match self.sides {
-            Sides::Both => Side::Left,
-            Sides::One(side) => side,
-        }
     }
 
     fn with_plan(&self, plan: Rc<Plan>) -> Self {
@@ -200,6 +273,9 @@ impl State {
             | Action::Recover { .. }
             | Action::SetTable { .. }
             | Action::SetPack { .. }
+            | Action::AddWound(_)
+            | Action::ChangeWound { .. }
+            | Action::RemoveWound(_)
             | Action::ResetCuts => None,
         };
         match self.plan.apply(action) {
@@ -242,6 +318,7 @@ impl Reducible for State {
 
     fn reduce(self: Rc<Self>, message: Msg) -> Rc<Self> {
         let state = (*self).clone();
+        let look = state.look;
         let next = match message {
             Msg::Act(action) => self.act(action),
             Msg::Undo => match self.undone() {
@@ -254,12 +331,33 @@ impl Reducible for State {
             },
             Msg::Units(units) => Self { units, ..state },
             Msg::View(view) => {
-                let shown = |region: &Region| crate::plate::plate(view).frame(Some(*region), false).is_some();
-                Self { view, region: state.region.filter(shown), ..state }
+                let plate = plate(view, state.plan.animal().species());
+                let shown = |region: &Region| plate.frame(Some(*region), false).is_some();
+                let region = look.region.filter(shown);
+                Self { look: Look { view, region, lens: None, ..look }, ..state }
             }
-            Msg::Zoom(region) => Self { region, muscle: None, ..state },
+            Msg::Zoom(region) => Self { look: Look { region, lens: None, ..look }, muscle: None, ..state },
             Msg::Pick(muscle) => Self { muscle, notice: None, ..state },
-            Msg::Sides(sides) => Self { sides, ..state },
+            Msg::Sides(Sides::Both) => Self { sides: Sides::Both, ..state },
+            Msg::Sides(Sides::One(side)) => {
+                Self { sides: Sides::One(side), look: Look { side, ..look }, ..state }
+            }
+            Msg::Lens(lens) => Self { look: Look { lens, ..look }, ..state },
+            Msg::Show(side) => Self { look: Look { side, ..look }, ..state },
+            Msg::Take(tool) => {
+                let view = match tool {
+                    Tool::Peel => View::Outer,
+                    // A wound is a place on a side.
+                    Tool::Wound if look.view == View::Above => View::Outer,
+                    Tool::Wound | Tool::Decide | Tool::Paint(_) | Tool::Names | Tool::Save => look.view,
+                };
+                let looked =
+                    if view == look.view { state } else { (*self.clone().reduce(Msg::View(view))).clone() };
+                Self { tool, muscle: None, notice: None, ..looked }
+            }
+            Msg::Naming(naming) => Self { look: Look { naming, ..look }, ..state },
+            Msg::Peel(layers) => Self { look: Look { peel: layers.min(LAYERS), ..look }, ..state },
+            Msg::ClassSheets(class_sheets) => Self { class_sheets, muscle: None, ..state },
             Msg::Explain(topic) => Self { topic, ..state },
             Msg::Open(plan) if plan == self.plan => return self,
             Msg::Open(plan) => {

@@ -57,50 +57,57 @@ impl Wound {
     }
 }
 
-/// A muscle's points in the order in which they lie along its axis.
-fn along(territory: &Territory) -> Vec<(i8, i8)> {
+/// A muscle's points, and how far along its axis each lies.
+fn points(territory: &Territory) -> Vec<((i8, i8), i32)> {
     let ((x1, y1), (x2, y2)) = territory.axis;
     let (dx, dy) = (i32::from(x2) - i32::from(x1), i32::from(y2) - i32::from(y1));
-    let mut points: Vec<(i8, i8)> =
-        territory.rows.iter().flat_map(|(y, from, to)| (*from..=*to).map(|x| (x, *y))).collect();
-    points.sort_by_key(|(x, y)| (i32::from(*x) * dx + i32::from(*y) * dy, *y, *x));
-    points
+    let points = territory.rows.iter().flat_map(|(y, from, to)| (*from..=*to).map(|x| (x, *y)));
+    points.map(|(x, y)| ((x, y), i32::from(x) * dx + i32::from(y) * dy)).collect()
 }
 
 /// The stretches of a muscle that wounds take, as shares of its mass counted from where its axis begins; in
 /// order, apart from each other, 0 to 1. A bite out of the edge is taken off the nearer end.
 pub fn spoiled(wounds: &[Wound], muscle: Muscle, side: Side) -> Vec<(f64, f64)> {
-    if wounds.is_empty() {
-        return Vec::new();
-    }
-    let points = along(tables::territory(muscle));
-    let count = points.len();
-    let mut taken = vec![false; count];
     let mut stretches: Vec<(usize, usize)> = Vec::new();
-    for wound in wounds.iter().filter(|wound| wound.side == side) {
-        let fresh: Vec<usize> =
-            (0..count).filter(|index| !taken[*index] && wound.takes(points[*index])).collect();
-        let (Some(first), Some(last)) = (fresh.first().copied(), fresh.last().copied()) else { continue };
-        let (amount, reach) = (fresh.len(), last - first + 1);
-        for index in fresh {
-            taken[index] = true;
+    let mut left: Vec<((i8, i8), i32)> = Vec::new();
+    let mut count = 0;
+    for (place, wound) in wounds.iter().filter(|wound| wound.side == side).enumerate() {
+        if place == 0 {
+            left = points(tables::territory(muscle));
+            count = left.len();
         }
+        let (taken, rest): (Vec<_>, Vec<_>) = left.iter().partition(|(point, _)| wound.takes(*point));
+        let (Some(first), Some(last)) =
+            (taken.iter().map(|(_, along)| *along).min(), taken.iter().map(|(_, along)| *along).max())
+        else {
+            continue;
+        };
+        // How many points of the whole muscle lie before the first that is taken, and behind the last.
+        let all = points(tables::territory(muscle));
+        let before = all.iter().filter(|(_, along)| *along < first).count();
+        let behind = all.iter().filter(|(_, along)| *along > last).count();
+        let (amount, reach) = (taken.len(), count - before - behind);
         let begin = if amount as f64 >= reach as f64 * ACROSS {
-            (first + last + 1 - amount) / 2
-        } else if first + last < count {
+            before + (reach - amount) / 2
+        } else if before < behind {
             0
         } else {
             count - amount
         };
-        stretches.push((begin, begin + amount));
+        put_in_order(&mut stretches, (begin, begin + amount));
+        left = rest;
     }
     apart(&mut stretches, count);
     stretches.into_iter().map(|(from, to)| (from as f64 / count as f64, to as f64 / count as f64)).collect()
 }
 
+fn put_in_order(stretches: &mut Vec<(usize, usize)>, new: (usize, usize)) {
+    let place = stretches.iter().position(|other| *other > new).unwrap_or(stretches.len());
+    stretches.insert(place, new);
+}
+
 /// Moves stretches that overlap apart, within `count`; together they are never longer than that.
 fn apart(stretches: &mut [(usize, usize)], count: usize) {
-    stretches.sort_unstable();
     let mut free = 0;
     for stretch in stretches.iter_mut() {
         let size = stretch.1 - stretch.0;
@@ -142,7 +149,7 @@ mod tests {
     #[test]
     fn a_wound_as_wide_as_the_muscle_takes_what_lies_there() {
         // Over the loin, halfway along the back: the middle of the backstrap.
-        let wound = Wound { side: Side::Left, x: 26, y: 48, radius: 5 };
+        let wound = Wound { side: Side::Left, x: 26, y: 48, radius: 3 };
         let taken = spoiled(&[wound], Muscle::Backstrap, Side::Left);
         let [(from, to)] = taken[..] else { panic!("{taken:?}") };
         assert!(from > 0.25 && to < 0.75, "{from} to {to}");

@@ -1,6 +1,7 @@
 //! What is shown. A component gets finished values and sends messages; it never computes.
 
 mod animal_card;
+mod class_sheets;
 mod controls;
 mod explanation;
 mod header;
@@ -11,10 +12,13 @@ mod notice_bar;
 mod packing_card;
 mod part_editor;
 mod plate_drawing;
+mod plate_handles;
 mod plate_stage;
+mod plate_tools;
 mod tally;
 
 pub use animal_card::AnimalCard;
+pub use class_sheets::ClassSheets;
 pub use explanation::Explanation;
 pub use header::Header;
 pub use losses_card::LossesCard;

@@ -40,7 +40,7 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
     });
     let (state, muscle) = (&props.state, props.muscle);
     let forecast = &state.forecast.muscles[muscle.index()];
-    let side = state.shown_side();
+    let side = state.look.side;
     let taken = state.plan.is_recovered(muscle);
     let close = {
         let send = props.send.clone();

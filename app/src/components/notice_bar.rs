@@ -28,6 +28,8 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::NotRemembered => text::NOT_REMEMBERED.into(),
         Notice::Copied => text::COPIED.into(),
         Notice::NotCopied => text::NOT_COPIED.into(),
+        Notice::Saved => text::SAVED.into(),
+        Notice::NotSaved => text::NOT_SAVED.into(),
     });
     let quiet = {
         let send = props.send.clone();

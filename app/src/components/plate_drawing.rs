@@ -1,33 +1,68 @@
-//! The drawing. Layers, bottom up: the far legs; the silhouette; the bones; for each muscle its parts with
-//! their cuts, clipped to its border; grain and silverskin; ink; letters; and on top the touch layer, the only
-//! one that takes pointers and the keyboard.
+//! The drawing. Layers, bottom up: the far legs; mane and beard; the silhouette; the bones; for each muscle its
+//! parts with their cuts, clipped to its border; grain and silverskin; ink; letters; wounds; labels; and on top
+//! the touch layer, which takes pointers and the keyboard, and the handles.
 
-use hindsaddle_model::anatomy::Muscle;
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Muscle, Side};
 use yew::prelude::*;
 
+use crate::plate::leaders::Stands;
 use crate::plate::marks::Marks;
-use crate::plate::{Area, Frame, Plate};
-use crate::platform::focus;
+use crate::plate::{Area, Frame};
+use crate::platform::{focus, pointer};
 use crate::text;
-use crate::views::plate_view::{AreaView, Toward, neighbour};
+use crate::views::labels::Label;
+use crate::views::plate_view::{AreaView, Scene, Toward, neighbour};
+use crate::views::wounds::WoundView;
+
+/// The element of the drawing.
+pub(super) const PLATE: &str = "plate";
+
+/// Something done to the drawing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Touched {
+    /// A muscle was pressed, on one side where both are drawn.
+    Muscle {
+        /// Which.
+        muscle: Muscle,
+        /// See above.
+        side: Option<Side>,
+        /// Whether by keyboard.
+        by_keyboard: bool,
+    },
+    /// A place was pressed while places are asked for.
+    Place(f64, f64),
+    /// The plus or the minus key: closer by this factor.
+    Closer(f64),
+}
 
 /// Properties of [`PlateDrawing`].
 #[derive(PartialEq, Properties)]
 pub(super) struct PlateDrawingProps {
-    /// The view.
-    pub plate: &'static Plate,
-    /// What is shown of it.
-    pub frame: Frame,
-    /// Whether antlers are drawn.
-    pub antlers: bool,
-    /// The muscles.
-    pub areas: Vec<AreaView>,
+    /// Everything drawn.
+    pub scene: Rc<Scene>,
     /// What the whole is.
     pub summary: AttrValue,
-    /// How large a letter is, in units of the drawing.
-    pub letter: f64,
-    /// Told which muscle was pressed, and whether by keyboard.
-    pub on_press: Callback<(Muscle, bool)>,
+    /// Whether a press asks for a place and not for a muscle.
+    pub aiming: bool,
+    /// Whether one finger moves the picture.
+    pub free: bool,
+    /// Whether it is seen from above.
+    pub above: bool,
+    /// Told what was touched.
+    pub on_touch: Callback<Touched>,
+    /// Handles on top.
+    pub children: Html,
+}
+
+/// A frame as the attribute has it.
+pub(super) fn view_box(frame: Frame) -> String {
+    [frame.x, frame.y, frame.width, frame.height].map(whole).join(" ")
+}
+
+fn whole(number: f64) -> String {
+    (number.round() as i64).to_string()
 }
 
 /// The drawing.
@@ -35,56 +70,82 @@ pub(super) struct PlateDrawingProps {
 pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     // The one area that the Tab key reaches; arrows move it.
     let stop = use_state(|| 0_usize);
-    let plate = props.plate;
-    let Frame { x, y, width, height } = props.frame;
-    let stop_here = (*stop).min(props.areas.len().saturating_sub(1));
+    let scene = &props.scene;
+    let plate = &scene.plate;
+    let first = scene.areas.iter().position(|view| view.open).unwrap_or(0);
+    let stop_here = if scene.areas.get(*stop).is_some_and(|view| view.open) { *stop } else { first };
+    let size = (15.0 / scene.pixels).max(20.0).min(64.0);
+    let antlers = || html! { <path class="antlers" d={plate.antlers.clone()} /> };
+    let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
-        <svg class="plate" viewBox={view_box(x, y, width, height)} role="group" aria-label={props.summary.clone()}>
+        <svg id={PLATE} {class} viewBox={view_box(scene.frame)} role="group" aria-label={props.summary.clone()}>
             <defs>
-                { for props.areas.iter().map(|view| html! {
-                    <clipPath key={view.id.clone()} id={format!("border-{}", view.id)}><path d={plate.areas[view.index].outline} /></clipPath>
+                { for scene.areas.iter().map(|view| html! {
+                    <clipPath key={view.id.clone()} id={format!("border-{}", view.id)}><path d={view.area.outline.clone()} /></clipPath>
                 }) }
-                { stipple() }
+                { patterns() }
+                <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                <path class="far" d={plate.far} />
-                if props.antlers { <path class="antlers" d={plate.antlers} /> }
-                <path class="body" d={plate.body} />
-                <path class="body" d={plate.ear} />
-                <path class="bones" d={plate.bones} />
-                { for props.areas.iter().map(|view| fill(view, &plate.areas[view.index])) }
-                <path class="ink" d={plate.ink} />
-                { for props.areas.iter().map(|view| letter(view, &plate.areas[view.index], props.letter)) }
+                <path class="far" d={plate.far.clone()} />
+                if scene.antlers && !props.above { { antlers() } }
+                <path class="body" d={plate.shape.clone()} />
+                <path class="body" d={plate.body.clone()} />
+                <path class="body" d={plate.ear.clone()} />
+                if scene.antlers && props.above { { antlers() } }
+                <path class="bones" d={plate.bones.clone()} />
+                { for scene.areas.iter().map(fill) }
+                <path class="ink" d={plate.ink.clone()} />
+                <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
+                { for scene.areas.iter().filter(|view| view.open).map(|view| letter(view, size)) }
+                { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {
+                    <g key={place} class="label">{ label(shown, scene.labels.size) }</g>
+                }) }
             </g>
-            <g>{ for props.areas.iter().map(|view| touch(props, view, view.index == stop_here, &stop)) }</g>
+            <g>{ for scene.areas.iter().enumerate().filter(|(_, view)| view.open).map(|(index, view)| touch(props, index, view, index == stop_here, &stop)) }</g>
+            if props.aiming { { aim(props) } }
+            { props.children.clone() }
         </svg>
     }
 }
 
-fn view_box(x: f64, y: f64, width: f64, height: f64) -> String {
-    [x, y, width, height].map(|number| (number.round() as i64).to_string()).join(" ")
-}
-
-/// The dots of ground meat.
-fn stipple() -> Html {
+/// The dots of ground meat, and the strikes over spoiled meat.
+fn patterns() -> Html {
     html! {
+        <>
         <pattern id="stipple" width="16" height="16" patternUnits="userSpaceOnUse">
             <circle class="dot" cx="3" cy="4" r="1.9" /><circle class="dot" cx="11" cy="7" r="1.6" /><circle class="dot" cx="6" cy="12" r="1.8" /><circle class="dot" cx="14" cy="14" r="1.5" />
         </pattern>
+        <pattern id="strike" width="22" height="22" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <path class="strike" d="M11 0V22" />
+        </pattern>
+        </>
     }
 }
 
-fn fill(view: &AreaView, area: &'static Area) -> Html {
-    let clip = format!("url(#border-{})", view.id);
+fn wound(view: &WoundView) -> Html {
+    let (x, y, radius) = (whole(view.at.0), whole(view.at.1), whole(view.radius));
     html! {
-        <g key={view.id.clone()} class={classes!("muscle", (!view.taken).then_some("left-behind"))}>
+        <g key={view.place} class="wound">
+            <circle class="meat" cx={x.clone()} cy={y.clone()} r={radius.clone()} />
+            <circle class="rim" cx={x} cy={y} r={radius} fill="url(#strike)" />
+        </g>
+    }
+}
+
+fn fill(view: &AreaView) -> Html {
+    let clip = format!("url(#border-{})", view.id);
+    let area = &view.area;
+    let class = classes!("muscle", (!view.taken).then_some("left-behind"), view.lifted.then_some("lifted"));
+    html! {
+        <g key={view.id.clone()} {class}>
             <g clip-path={clip}>
-                <path class="meat" d={area.outline} />
+                <path class="meat" d={area.outline.clone()} />
                 { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks)) }
-                <path class="grain" d={area.grain} />
-                <path class="sheen" d={area.sheen} />
+                <path class="grain" d={area.grain.clone()} />
+                <path class="sheen" d={area.sheen.clone()} />
             </g>
-            <path class="border" d={area.outline} />
+            <path class="border" d={area.outline.clone()} />
         </g>
     }
 }
@@ -100,55 +161,98 @@ fn part(place: usize, marks: &Marks) -> Html {
     }
 }
 
-fn letter(view: &AreaView, area: &'static Area, size: f64) -> Html {
-    let (x, y) = area.label;
+fn letter(view: &AreaView, size: f64) -> Html {
+    let (x, y) = view.area.label;
     html! {
         <g key={view.id.clone()} class="letter">
-            <text x={(x.round() as i64).to_string()} y={((y + size * 0.36).round() as i64).to_string()}
-                font-size={(size.round() as i64).to_string()} text-anchor="middle">{ view.mark }</text>
+            <text x={whole(x)} y={whole(y + size * 0.36)} font-size={whole(size)} text-anchor="middle">{ view.mark }</text>
         </g>
     }
 }
 
-fn touch(props: &PlateDrawingProps, view: &AreaView, is_stop: bool, stop: &UseStateHandle<usize>) -> Html {
-    let plate = props.plate;
-    let area = &plate.areas[view.index];
-    let (muscle, index) = (area.muscle, view.index);
+/// The line to a label and its words.
+pub(super) fn label(label: &Label, size: f64) -> Html {
+    let ((x, y), (to_x, to_y)) = (label.anchor, label.slot.at);
+    let length = ((to_x - x) * (to_x - x) + (to_y - y) * (to_y - y)).sqrt().max(1.0);
+    // The line stops short of the letter on the muscle.
+    let gap = (size * 0.8).min(length / 2.0) / length;
+    let (from_x, from_y) = (x + (to_x - x) * gap, y + (to_y - y) * gap);
+    let (anchor, text_x, text_y) = match label.slot.stands {
+        Stands::Left => ("end", to_x - size * 0.3, to_y + size * 0.35),
+        Stands::Right => ("start", to_x + size * 0.3, to_y + size * 0.35),
+        Stands::Over => ("middle", to_x, to_y - size * 0.3),
+        Stands::Under => ("middle", to_x, to_y + size),
+    };
+    let line = format!("M{} {}L{} {}", whole(from_x), whole(from_y), whole(to_x), whole(to_y));
+    html! {
+        <>
+            <path class="leader-halo" d={line.clone()} />
+            <path class="leader" d={line} />
+            <circle class="leader-end" cx={whole(from_x)} cy={whole(from_y)} r={whole(size * 0.16)} />
+            <text x={whole(text_x)} y={whole(text_y)} font-size={whole(size)} text-anchor={anchor}>{ &label.says }</text>
+        </>
+    }
+}
+
+/// Takes every press while a wound is being marked.
+fn aim(props: &PlateDrawingProps) -> Html {
+    let frame = props.scene.frame;
+    let on_touch = props.on_touch.clone();
+    let onclick = Callback::from(move |event: MouseEvent| {
+        let shown = [frame.x, frame.y, frame.width, frame.height];
+        if let Some((x, y)) = pointer::on_drawing(PLATE, shown, (event.client_x(), event.client_y())) {
+            on_touch.emit(Touched::Place(x, y));
+        }
+    });
+    html! { <rect class="aim" x={whole(frame.x)} y={whole(frame.y)} width={whole(frame.width)} height={whole(frame.height)} {onclick} /> }
+}
+
+fn touch(
+    props: &PlateDrawingProps,
+    index: usize,
+    view: &AreaView,
+    is_stop: bool,
+    stop: &UseStateHandle<usize>,
+) -> Html {
+    let area: &Area = &view.area;
+    let (muscle, side) = (area.muscle, area.side);
     let press = |by_keyboard: bool| {
-        let on_press = props.on_press.clone();
+        let on_touch = props.on_touch.clone();
         let stop = stop.clone();
         move || {
             stop.set(index);
-            on_press.emit((muscle, by_keyboard));
+            on_touch.emit(Touched::Muscle { muscle, side, by_keyboard });
         }
     };
     let (clicked, entered) = (press(false), press(true));
-    let moved = stop.clone();
-    let ids: Vec<String> = props.areas.iter().map(|view| format!("touch-{}", view.id)).collect();
+    let (moved, scene, on_touch) = (stop.clone(), props.scene.clone(), props.on_touch.clone());
     let onkeydown = Callback::from(move |event: KeyboardEvent| {
+        let areas = &scene.areas;
         let to = match event.key().as_str() {
             "Enter" | " " => {
                 event.prevent_default();
                 entered();
                 return;
             }
-            "ArrowLeft" => neighbour(plate, index, Toward::Left),
-            "ArrowRight" => neighbour(plate, index, Toward::Right),
-            "ArrowUp" => neighbour(plate, index, Toward::Up),
-            "ArrowDown" => neighbour(plate, index, Toward::Down),
-            "Home" => Some(0),
-            "End" => Some(ids.len() - 1),
+            "+" | "=" => return on_touch.emit(Touched::Closer(1.5)),
+            "-" => return on_touch.emit(Touched::Closer(1.0 / 1.5)),
+            "ArrowLeft" => neighbour(areas, index, Toward::Left),
+            "ArrowRight" => neighbour(areas, index, Toward::Right),
+            "ArrowUp" => neighbour(areas, index, Toward::Up),
+            "ArrowDown" => neighbour(areas, index, Toward::Down),
+            "Home" => areas.iter().position(|view| view.open),
+            "End" => areas.iter().rposition(|view| view.open),
             _ => return,
         };
         event.prevent_default();
         if let Some(to) = to {
             moved.set(to);
-            focus::focus(&ids[to]);
+            focus::focus(&format!("touch-{}", areas[to].id));
         }
     });
     html! {
         <path key={view.id.clone()} id={format!("touch-{}", view.id)} class={classes!("touch", view.picked.then_some("picked"))}
-            d={area.outline} role="button" tabindex={if is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
+            d={area.outline.clone()} role="button" tabindex={if is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
             aria-pressed={view.picked.to_string()} onclick={move |_| clicked()} {onkeydown}>
             <title>{ text::muscle(muscle) }</title>
         </path>

@@ -1,20 +1,24 @@
-//! Around the drawing: which view, which region, the legend, and what to do next.
+//! Around the drawing: which view, which region, the tools, the legend, and what to do next.
 
 use std::rc::Rc;
 
-use hindsaddle_model::anatomy::{Muscle, Region, View};
-use hindsaddle_model::plan::Action;
-use hindsaddle_model::product::Product;
+use hindsaddle_model::anatomy::{Region, Side, Sides, View};
+use hindsaddle_model::plan::{Action, Division};
+use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::tables;
 use yew::prelude::*;
 
 use super::controls::{Choice, Choosable, Segments};
 use super::muscle_sheet::STAGE;
-use super::plate_drawing::PlateDrawing;
-use crate::plate::plate;
-use crate::store::{Msg, State};
+use super::plate_drawing::{PLATE, PlateDrawing, Touched};
+use super::plate_handles::{DivisionHandles, WoundHandles};
+use super::plate_tools::PlateTools;
+use crate::plate::Frame;
+use crate::platform::{focus, pointer};
+use crate::store::{Msg, Notice, State, Tool};
 use crate::text;
-use crate::views::plate_view;
+use crate::views::plate_view::{Scene, kept, scene};
+use crate::views::wounds;
 
 /// Properties of [`PlateStage`].
 #[derive(PartialEq, Properties)]
@@ -34,51 +38,152 @@ const PHONE: f64 = 700.0;
 /// The stage.
 #[component]
 pub fn PlateStage(props: &PlateStageProps) -> Html {
-    let state = &props.state;
-    let drawn = plate(state.view);
-    let antlers = plate_view::has_antlers(&state.plan);
-    let frame = drawn.frame(state.region, antlers).unwrap_or(drawn.view_box);
-    let pixels = plate_view::pixels(props.width, frame);
-    let areas = plate_view::areas(state, drawn, pixels);
+    let (state, send) = (&props.state, &props.send);
+    let look = state.look;
+    let scene = Rc::new(scene(state, props.width));
+    let (frame, whole) = (scene.frame, scene.whole);
+    let free = look.lens.is_some();
+    let looked = send.reform(move |wanted: Frame| match kept(wanted, whole) {
+        Some(frame) => Msg::Lens(Some(frame)),
+        None => Msg::Zoom(None),
+    });
+    use_fingers(frame, free, &looked);
     let is_phone = props.width < PHONE;
-    let on_press = {
-        let (send, region) = (props.send.clone(), state.region);
-        Callback::from(move |(muscle, by_keyboard): (Muscle, bool)| {
-            if is_phone && region.is_none() && !by_keyboard {
-                send.emit(Msg::Zoom(Some(tables::muscle(muscle).region)));
-            } else {
-                send.emit(Msg::Pick(Some(muscle)));
-            }
-        })
-    };
-    let on_view = props.send.reform(|place: usize| Msg::View(VIEWS[place]));
+    let on_touch = on_touch(state, &scene, is_phone, send, &looked);
+    let on_view = send.reform(|place: usize| Msg::View(VIEWS[place]));
     let views = VIEWS.map(|view| Choosable::new(text::view(view))).to_vec();
-    let regions: Vec<Option<Region>> =
-        std::iter::once(None).chain(Region::ALL.into_iter().map(Some)).collect();
-    let region_options = regions
-        .iter()
-        .map(|region| Choosable {
-            label: region.map_or(text::WHOLE, text::region).into(),
-            disabled: drawn.frame(*region, antlers).is_none(),
-        })
-        .collect::<Vec<_>>();
-    let chosen_region = regions.iter().position(|region| *region == state.region);
-    let on_region = props.send.reform(move |place: usize| Msg::Zoom(regions[place]));
-    let hint = if is_phone && state.region.is_none() { text::TAP_REGION } else { text::TAP_MUSCLE };
+    let far = look.region.is_none() && !free;
+    let hint = match state.tool {
+        Tool::Wound => text::TAP_WOUND,
+        Tool::Decide | Tool::Names | Tool::Peel | Tool::Save | Tool::Paint(_) if is_phone && far => {
+            text::TAP_REGION
+        }
+        Tool::Paint(_) => text::TAP_PAINT,
+        Tool::Decide | Tool::Names | Tool::Peel | Tool::Save => text::TAP_MUSCLE,
+    };
     html! {
         <section id={STAGE} class="stage" aria-label={text::PLATE}>
             <div class="stage-head">
-                <Segments label={text::VIEW} options={views} chosen={VIEWS.iter().position(|view| *view == state.view)} on_choose={on_view} />
+                <Segments label={text::VIEW} options={views} chosen={VIEWS.iter().position(|view| *view == look.view)} on_choose={on_view} />
             </div>
             <div class="paper">
-                <PlateDrawing plate={drawn} {frame} antlers={antlers && state.region.is_none()} {areas}
-                    summary={text::plate(state.forecast.packs)} letter={(15.0 / pixels).max(20.0).min(64.0)} {on_press} />
+                <PlateDrawing scene={scene.clone()} summary={text::plate_summary(state.forecast.packs)} {free}
+                    aiming={state.tool == Tool::Wound} above={look.view == View::Above} {on_touch}>
+                    { handles(state, &scene, send) }
+                </PlateDrawing>
             </div>
-            <Segments label={text::REGIONS} options={region_options} chosen={chosen_region} on_choose={on_region} />
-            if let Some(region) = state.region { { region_choice(region, &props.send) } }
+            <PlateTools state={state.clone()} scene={scene.clone()} send={send.clone()} />
             <p class="hint">{ hint }</p>
+            { regions(state, &scene, send) }
             { legend() }
         </section>
+    }
+}
+
+/// Fingers, wheel and drag on the drawing.
+#[hook]
+fn use_fingers(frame: Frame, free: bool, looked: &Callback<Frame>) {
+    let looked = looked.clone();
+    use_effect_with((frame, free), move |(frame, free)| {
+        let shown = [frame.x, frame.y, frame.width, frame.height];
+        let watch = pointer::watch(PLATE, shown, *free, move |[x, y, width, height]| {
+            looked.emit(Frame { x, y, width, height });
+        });
+        move || drop(watch)
+    });
+}
+
+/// The frame about the same middle, `by` times as close.
+fn scaled(frame: Frame, by: f64) -> Frame {
+    let (width, height) = (frame.width / by, frame.height / by);
+    Frame {
+        x: frame.x + (frame.width - width) / 2.0,
+        y: frame.y + (frame.height - height) / 2.0,
+        width,
+        height,
+    }
+}
+
+fn on_touch(
+    state: &Rc<State>,
+    scene: &Rc<Scene>,
+    is_phone: bool,
+    send: &Callback<Msg>,
+    looked: &Callback<Frame>,
+) -> Callback<Touched> {
+    let (send, looked, state, scene) = (send.clone(), looked.clone(), state.clone(), scene.clone());
+    let far = is_phone && state.look.region.is_none() && state.look.lens.is_none();
+    Callback::from(move |touched: Touched| match touched {
+        Touched::Muscle { muscle, by_keyboard: false, .. } if far => {
+            send.emit(Msg::Zoom(Some(tables::muscle(muscle).region)));
+            focus::reveal(STAGE);
+        }
+        Touched::Muscle { muscle, side, .. } => send.emit(match state.tool {
+            Tool::Paint(brush) => Msg::Act(Action::Assign {
+                muscle,
+                sides: side.map_or(state.sides, Sides::One),
+                cut: brush.map_or(Cut::Discard, Cut::usual),
+            }),
+            Tool::Decide | Tool::Wound | Tool::Names | Tool::Peel | Tool::Save => Msg::Pick(Some(muscle)),
+        }),
+        Touched::Place(x, y) => {
+            let wound = wounds::marked(state.look.side, &scene.plate, (x, y));
+            send.emit(Msg::Act(Action::AddWound(wound)));
+        }
+        Touched::Closer(by) => looked.emit(scaled(scene.frame, by)),
+    })
+}
+
+/// What can be dragged: the ends of the parts of the muscle that is decided about, or the wounds.
+fn handles(state: &Rc<State>, scene: &Rc<Scene>, send: &Callback<Msg>) -> Html {
+    if state.tool == Tool::Wound {
+        let on_wound = send.reform(|(place, wound)| {
+            Msg::Act(match wound {
+                Some(wound) => Action::ChangeWound { place, wound },
+                None => Action::RemoveWound(place),
+            })
+        });
+        return html! {
+            <WoundHandles wounds={scene.wounds.clone()} plate={scene.plate.clone()} frame={scene.frame} pixels={scene.pixels} {on_wound} />
+        };
+    }
+    let Some(muscle) = state.muscle else { return Html::default() };
+    let Some(view) = scene.areas.iter().find(|view| view.picked && view.open && view.taken) else {
+        return Html::default();
+    };
+    if tables::muscle(muscle).size.is_none() {
+        return Html::default();
+    }
+    let sides = view.area.side.map_or(state.sides, Sides::One);
+    let shown = view.area.side.unwrap_or(state.look.side);
+    let on_divide = send.reform(move |parts| match Division::new(parts) {
+        Ok(division) => Msg::Act(Action::Divide { muscle, sides, division }),
+        Err(refusal) => Msg::Say(Notice::Refused(refusal)),
+    });
+    html! {
+        <DivisionHandles area={view.area.clone()} parts={state.plan.division(muscle, shown).parts().to_vec()}
+            frame={scene.frame} pixels={scene.pixels} {on_divide} />
+    }
+}
+
+fn regions(state: &Rc<State>, scene: &Scene, send: &Callback<Msg>) -> Html {
+    let regions: Vec<Option<Region>> =
+        std::iter::once(None).chain(Region::ALL.into_iter().map(Some)).collect();
+    let options = regions
+        .iter()
+        .map(|region| Choosable {
+            label: region.map_or(text::WHOLE, text::region).into(),
+            disabled: scene.plate.frame(*region, false).is_none(),
+        })
+        .collect::<Vec<_>>();
+    let chosen =
+        regions.iter().position(|region| *region == state.look.region).filter(|_| state.look.lens.is_none());
+    let on_choose = send.reform(move |place: usize| Msg::Zoom(regions[place]));
+    html! {
+        <>
+            <Segments label={text::REGIONS} {options} {chosen} {on_choose} />
+            if let Some(region) = state.look.region { { region_choice(region, send) } }
+        </>
     }
 }
 
@@ -101,5 +206,13 @@ fn legend() -> Html {
                 </li>
             }) }
         </ul>
+    }
+}
+
+/// The other side of the animal.
+pub(super) fn other(side: Side) -> Side {
+    match side {
+        Side::Left => Side::Right,
+        Side::Right => Side::Left,
     }
 }

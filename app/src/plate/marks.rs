@@ -7,8 +7,8 @@ use hindsaddle_model::forecast::PartForecast;
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::units::Length;
 
-/// Half the length of a line drawn square across a muscle: longer than any muscle is wide.
-const ACROSS: f64 = 420.0;
+use super::axis::{ACROSS, Axis};
+
 /// How far the first and last part of a muscle reach past the ends of its axis: the axis of a strip whose
 /// fibres run aslant is short, and lies at one end of it.
 const PAST_END: f64 = 900.0;
@@ -18,53 +18,17 @@ const CLOSEST: f64 = 2.5;
 /// How one part of a muscle is drawn.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Marks {
-    /// What it becomes; None is a discard.
+    /// What it becomes; None is a discard. What a wound took has the product of the part beside it: the mark of
+    /// the wound lies over it, and its place along the muscle is only as good as its share.
     pub product: Option<Product>,
+    /// Whether a wound took it.
+    pub spoiled: bool,
     /// The stretch of the muscle it is, as a closed path.
     pub stretch: String,
     /// Knife lines or cube edges, as one path.
     pub lines: String,
     /// Whether every cut of the plan is a line.
     pub every_cut: bool,
-}
-
-/// A muscle's axis, measured.
-struct Axis<'a> {
-    points: &'a [(f64, f64)],
-    length: f64,
-}
-
-impl<'a> Axis<'a> {
-    fn new(points: &'a [(f64, f64)]) -> Self {
-        let length = points.windows(2).map(|pair| distance(pair[0], pair[1])).sum();
-        Self { points, length }
-    }
-
-    /// The point at the fraction `u` of the length and the direction there; beyond the ends it goes straight
-    /// on.
-    fn at(&self, u: f64) -> ((f64, f64), (f64, f64)) {
-        let mut rest = u * self.length;
-        let last = self.points.len() - 2;
-        for (index, pair) in self.points.windows(2).enumerate() {
-            let step = distance(pair[0], pair[1]);
-            if rest <= step || index == last {
-                let direction = ((pair[1].0 - pair[0].0) / step, (pair[1].1 - pair[0].1) / step);
-                return ((pair[0].0 + direction.0 * rest, pair[0].1 + direction.1 * rest), direction);
-            }
-            rest -= step;
-        }
-        (self.points[0], (1.0, 0.0))
-    }
-
-    /// Both ends of a line square across the axis.
-    fn across(&self, u: f64) -> ((f64, f64), (f64, f64)) {
-        let ((x, y), (dx, dy)) = self.at(u);
-        ((x - dy * ACROSS, y + dx * ACROSS), (x + dy * ACROSS, y - dx * ACROSS))
-    }
-}
-
-fn distance(a: (f64, f64), b: (f64, f64)) -> f64 {
-    ((a.0 - b.0) * (a.0 - b.0) + (a.1 - b.1) * (a.1 - b.1)).sqrt()
 }
 
 /// The marks of the parts of one muscle. `length` is the muscle's own; `pixels` is how many CSS pixels a unit
@@ -79,10 +43,24 @@ pub fn marks(axis: &[(f64, f64)], parts: &[PartForecast], length: Option<Length>
             let past = PAST_END / axis.length;
             let from = if index == 0 { -past } else { part.span.0 };
             let to = if index == last { 1.0 + past } else { part.span.1 };
-            let (lines, every_cut) = lines(&axis, part, length, pixels);
-            Marks { product: part.cut.product(), stretch: stretch(&axis, from, to), lines, every_cut }
+            let (lines, every_cut) =
+                if part.spoiled { (String::new(), true) } else { lines(&axis, part, length, pixels) };
+            let beside = if part.spoiled { unspoiled(parts, index) } else { part };
+            Marks {
+                product: beside.cut.product(),
+                spoiled: part.spoiled,
+                stretch: stretch(&axis, from, to),
+                lines,
+                every_cut,
+            }
         })
         .collect()
+}
+
+/// The part beside a spoiled one that has not been spoiled, if there is one.
+fn unspoiled(parts: &[PartForecast], index: usize) -> &PartForecast {
+    let mut around = parts[index..].iter().chain(parts[..index].iter().rev());
+    around.find(|part| !part.spoiled).unwrap_or(&parts[index])
 }
 
 /// The part of the muscle between two fractions of its axis.
@@ -132,10 +110,18 @@ pub fn knife_places(part: &PartForecast) -> Vec<f64> {
 
 fn lines(axis: &Axis, part: &PartForecast, length: Option<Length>, pixels: f64) -> (String, bool) {
     match part.cut {
-        Cut::Grind | Cut::Discard => (String::new(), true),
+        Cut::Grind => (String::new(), true),
+        Cut::Discard => (strike(axis, part), true),
         Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => knife_lines(axis, part, pixels),
         Cut::Stew(edge) => (cubes(axis, part, length, edge, pixels), true),
     }
+}
+
+/// A line through what is thrown away.
+fn strike(axis: &Axis, part: &PartForecast) -> String {
+    let mut path = String::new();
+    line(&mut path, axis.at(part.span.0).0, axis.at(part.span.1).0);
+    path
 }
 
 fn knife_lines(axis: &Axis, part: &PartForecast, pixels: f64) -> (String, bool) {

@@ -1,12 +1,22 @@
-//! The plate: the drawing as it was authored, and the marks that turn a plan into fills.
+//! The plate: the drawing as it was authored, shaped for a species, and the marks that turn a plan into fills.
 //!
 //! No yew and no browser here; everything is tested on the host. Units are those of the drawing: 1000 is the
 //! height of the withers, x runs toward the tail, y down.
 
+pub mod axis;
+pub mod figure;
+pub mod leaders;
 pub mod marks;
+mod path;
+pub mod peel;
+mod warp;
 
-use hindsaddle_model::anatomy::{Muscle, Region, Side, View};
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Muscle, Region, Side};
 use hindsaddle_model::tables;
+
+use warp::Warp;
 
 /// A rectangle of the drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,7 +33,7 @@ pub struct Frame {
 
 impl Frame {
     /// The smallest frame around both.
-    fn with(self, other: Frame) -> Frame {
+    pub fn with(self, other: Frame) -> Frame {
         let (x, y) = (self.x.min(other.x), self.y.min(other.y));
         let right = (self.x + self.width).max(other.x + other.width);
         let bottom = (self.y + self.height).max(other.y + other.height);
@@ -31,7 +41,7 @@ impl Frame {
     }
 
     /// The frame with `margin` on every side.
-    fn grown(self, margin: f64) -> Frame {
+    pub fn grown(self, margin: f64) -> Frame {
         Frame {
             x: self.x - margin,
             y: self.y - margin,
@@ -49,74 +59,71 @@ pub struct Area {
     /// Which side, where both are drawn.
     pub side: Option<Side>,
     /// Its border, closed.
-    pub outline: &'static str,
+    pub outline: Rc<str>,
     /// Fibre strokes.
-    pub grain: &'static str,
+    pub grain: Rc<str>,
     /// Silverskin highlights.
-    pub sheen: &'static str,
+    pub sheen: Rc<str>,
     /// The line the knife divides it along.
-    pub axis: &'static [(f64, f64)],
+    pub axis: Vec<(f64, f64)>,
     /// Where its letter sits.
     pub label: (f64, f64),
     /// Around its border.
     pub bounds: Frame,
 }
 
-/// One view of the animal.
+/// One view of one animal.
 #[derive(Debug)]
 pub struct Plate {
-    /// All of it, without antlers.
-    pub view_box: Frame,
     /// Legs and ear of the far side.
-    pub far: &'static str,
+    pub far: Rc<str>,
     /// The silhouette.
-    pub body: &'static str,
+    pub body: Rc<str>,
     /// The near ear.
-    pub ear: &'static str,
-    /// A buck's antlers.
-    pub antlers: &'static str,
+    pub ear: Rc<str>,
+    /// A male's antlers or horns.
+    pub antlers: Rc<str>,
     /// Spine, blade, ribs and long bones, as a fine under-drawing.
-    pub bones: &'static str,
+    pub bones: Rc<str>,
+    /// Mane, beard or bell, under the muscles.
+    pub shape: Rc<str>,
     /// Contours, eye, mouth, hooves.
-    pub ink: &'static str,
+    pub ink: Rc<str>,
     /// The muscle groups, in the order drawn.
-    pub areas: &'static [Area],
+    pub areas: Vec<Rc<Area>>,
+    /// Around the animal without antlers, and around the antlers.
+    bounds: (Frame, Option<Frame>),
+    /// From the plate's own deer to this animal.
+    warp: Option<Warp>,
 }
 
-include!(concat!(env!("OUT_DIR"), "/plate.rs"));
-
-/// The drawing of a view.
-pub fn plate(view: View) -> &'static Plate {
-    match view {
-        View::Outer => &OUTER,
-        View::Inner => &INNER,
-        View::Above => &ABOVE,
+/// Areas and plates are made once and compared by their place.
+impl PartialEq for Area {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self, other)
     }
 }
-
-/// How far antlers rise over the frame of a view without them.
-const ANTLERS: f64 = 290.0;
-/// Room around a region that was zoomed to.
-const MARGIN: f64 = 45.0;
-
-/// There is one of each view: plates are compared by their place.
 impl PartialEq for Plate {
     fn eq(&self, other: &Self) -> bool {
         std::ptr::eq(self, other)
     }
 }
 
+/// Room around a region that was zoomed to.
+const MARGIN: f64 = 45.0;
+/// Room around the whole animal.
+const ROOM: f64 = 40.0;
+
 impl Plate {
-    /// What is shown: the whole animal, with room for antlers, or one region of it. None if the region has
-    /// nothing in this view.
+    /// What is shown: the whole animal, with or without its antlers, or one region of it. None if the region
+    /// has nothing in this view.
     pub fn frame(&self, region: Option<Region>, antlers: bool) -> Option<Frame> {
         match region {
-            None if antlers && !self.antlers.is_empty() => Some(Frame {
-                y: self.view_box.y - ANTLERS,
-                height: self.view_box.height + ANTLERS,
-                ..self.view_box
-            }),
-            None => Some(self.view_box),
+            None => {
+                let (animal, headdress) = self.bounds;
+                let all = headdress.filter(|_| antlers).map_or(animal, |headdress| animal.with(headdress));
+                Some(all.grown(ROOM))
+            }
             Some(region) => self
                 .areas
                 .iter()
@@ -127,6 +134,16 @@ impl Plate {
         }
     }
 
+    /// Where a place of the plate's own deer lies on this animal.
+    pub fn on_this_animal(&self, place: (f64, f64)) -> (f64, f64) {
+        self.warp.as_ref().map_or(place, |warp| warp.at(place))
+    }
+
+    /// Where a place of this animal lies on the plate's own deer.
+    pub fn on_the_deer(&self, place: (f64, f64)) -> (f64, f64) {
+        self.warp.as_ref().map_or(place, |warp| warp.back(place))
+    }
+
     /// Whether the view shows a group.
     pub fn shows(&self, muscle: Muscle) -> bool {
         self.areas.iter().any(|area| area.muscle == muscle)
@@ -135,30 +152,29 @@ impl Plate {
 
 #[cfg(test)]
 mod tests {
+    use hindsaddle_model::anatomy::View;
+    use hindsaddle_model::animal::Species;
+
+    use super::figure::plate;
     use super::*;
 
     #[test]
-    fn every_group_is_drawn_in_the_views_its_row_names_and_no_other() {
-        for view in [View::Outer, View::Inner, View::Above] {
-            for muscle in Muscle::ALL {
-                let named = tables::muscle(muscle).views.contains(&view);
-                assert_eq!(plate(view).shows(muscle), named, "{muscle:?} in {view:?}");
-            }
-        }
-    }
-
-    #[test]
     fn every_group_can_be_reached_on_one_of_the_two_side_views() {
+        let [outer, inner] = [View::Outer, View::Inner].map(|view| plate(view, Species::WhiteTailed));
         for muscle in Muscle::ALL {
-            assert!(OUTER.shows(muscle) || INNER.shows(muscle), "{muscle:?}");
+            assert!(outer.shows(muscle) || inner.shows(muscle), "{muscle:?}");
         }
     }
 
     #[test]
     fn a_region_is_shown_larger_than_the_whole() {
-        for region in Region::ALL {
-            let frame = OUTER.frame(Some(region), false).unwrap();
-            assert!(frame.width < OUTER.view_box.width, "{region:?}");
+        for species in Species::ALL {
+            let outer = plate(View::Outer, species);
+            let whole = outer.frame(None, false).unwrap();
+            for region in Region::ALL {
+                assert!(outer.frame(Some(region), false).unwrap().width < whole.width, "{region:?}");
+            }
+            assert!(outer.frame(None, true).unwrap().height > whole.height, "{species:?} carries nothing");
         }
     }
 }

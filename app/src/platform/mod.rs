@@ -5,6 +5,8 @@ pub mod address;
 pub mod clipboard;
 pub mod focus;
 pub mod keys;
+pub mod picture;
+pub mod pointer;
 pub mod screen;
 pub mod storage;
 

@@ -6,9 +6,11 @@
 mod labels;
 mod names;
 mod numbers;
+mod plate;
 mod sentences;
 
 pub use labels::*;
 pub use names::*;
 pub use numbers::*;
+pub use plate::*;
 pub use sentences::*;

@@ -90,6 +90,10 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::HungTooLong { most } => format!(
             "The planner computes up to {most} days of hanging; published advice ends at 5 to 7 days at or below 40 °F (4 °C)."
         ),
+        Refusal::TooManyWounds { most } => {
+            format!("{most} wounds are marked, which is the most. Remove one first, or move it.")
+        }
+        Refusal::WoundOffThePlate => "A wound has to lie on the animal. Mark it again.".into(),
         Refusal::Title { most } => format!("A title has at most {most} plain characters."),
     }
 }
@@ -281,8 +285,8 @@ pub fn muscle_result(muscle: &MuscleForecast, taken: bool) -> String {
     if !taken {
         return "not taken".into();
     }
-    if let [left, _] = &muscle.sides
-        && let [part] = left.as_slice()
+    let mut parts = muscle.sides[0].iter().filter(|part| !part.spoiled);
+    if let (Some(part), None) = (parts.next(), parts.next())
         && muscle.packs.is_empty()
     {
         return match part.cut {
@@ -505,7 +509,7 @@ pub fn weight_a_pack(weight: &str) -> String {
 }
 
 /// The plate in one sentence, for those who do not see it.
-pub fn plate(packs: Estimate<u32>) -> String {
+pub fn plate_summary(packs: Estimate<u32>) -> String {
     format!(
         "Plate of the animal's muscles. The fill of each muscle is its cut; {} packages in all.",
         about(packs)
@@ -513,10 +517,18 @@ pub fn plate(packs: Estimate<u32>) -> String {
 }
 
 /// A muscle on the plate: "Backstrap, left: Steak, 1 in; 3 packages".
-pub fn area(muscle: Muscle, side: Option<Side>, cuts: &str, result: &str, every_cut: bool) -> String {
+pub fn area(
+    muscle: Muscle,
+    side: Option<Side>,
+    cuts: &str,
+    result: &str,
+    spoiled: bool,
+    every_cut: bool,
+) -> String {
     let side = side.map(|side| format!(", {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
+    let spoiled = if spoiled { "; part of it spoiled by a wound" } else { "" };
     let drawn = if every_cut { "" } else { "; not every cut drawn" };
-    format!("{}{side}: {cuts}; {result}{drawn}", names::muscle(muscle))
+    format!("{}{side}: {cuts}; {result}{spoiled}{drawn}", names::muscle(muscle))
 }
 
 /// What sex, age or season adds to a fraction.

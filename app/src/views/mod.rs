@@ -1,7 +1,9 @@
 //! The state of the page as plain values for the components. No yew, no browser; tested on the host.
 
 pub mod explain;
+pub mod labels;
 pub mod parts;
 pub mod plate_view;
 pub mod sizes;
 pub mod tally_view;
+pub mod wounds;

@@ -31,6 +31,27 @@ pub fn split(parts: &[Part]) -> Vec<Part> {
     parts
 }
 
+/// Where the parts end, in percent of the length, but for the last.
+pub fn boundaries(parts: &[Part]) -> Vec<u8> {
+    let ends = parts.iter().scan(0, |end, part| {
+        *end += part.percent;
+        Some(*end)
+    });
+    ends.take(parts.len().saturating_sub(1)).collect()
+}
+
+/// The end of a part moved to `percent` of the length, as far as both its neighbours leave room; a muscle that
+/// is whole is divided there.
+pub fn bounded(parts: &[Part], place: usize, percent: u8) -> Vec<Part> {
+    if let [only] = parts {
+        let percent = percent.max(1).min(99);
+        return vec![Part { percent, ..*only }, Part { percent: 100 - percent, ..*only }];
+    }
+    let before: u8 = parts[..place].iter().map(|part| part.percent).sum();
+    let both = parts[place].percent + parts[place + 1].percent;
+    resized(parts, place, percent.saturating_sub(before).max(1).min(both - 1))
+}
+
 /// One part goes to the next one, the last one to the one before.
 pub fn joined(parts: &[Part], place: usize) -> Vec<Part> {
     let mut parts = parts.to_vec();
@@ -45,6 +66,21 @@ mod tests {
     use hindsaddle_model::plan::Division;
 
     use super::*;
+
+    #[test]
+    fn an_end_moves_as_far_as_its_neighbours_leave_room() {
+        let parts: Vec<Part> = [30, 20, 50].map(|percent| Part { percent, cut: Cut::Grind }).to_vec();
+        assert_eq!(boundaries(&parts), [30, 50]);
+        for (place, percent, expected) in
+            [(0, 40, [40, 10, 50]), (0, 90, [49, 1, 50]), (0, 0, [1, 49, 50]), (1, 99, [30, 69, 1])]
+        {
+            let percents: Vec<u8> = bounded(&parts, place, percent).iter().map(|part| part.percent).collect();
+            assert_eq!(percents, expected, "{place} to {percent}");
+        }
+        let whole = [Part { percent: 100, cut: Cut::Grind }];
+        assert_eq!(boundaries(&bounded(&whole, 0, 35)), [35]);
+        assert_eq!(boundaries(&bounded(&whole, 0, 100)), [99]);
+    }
 
     #[test]
     fn what_is_changed_still_adds_up() {

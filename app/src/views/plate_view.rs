@@ -1,20 +1,26 @@
 //! What the plate shows of a state.
 
-use hindsaddle_model::anatomy::Side;
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Side, View};
 use hindsaddle_model::animal::{Age, Sex, Species};
 use hindsaddle_model::forecast::MuscleForecast;
 use hindsaddle_model::plan::Plan;
 
+use super::labels::{self, Labels, Space};
+use super::wounds::{self, WoundView};
+use crate::plate::figure::plate;
 use crate::plate::marks::{self, Marks};
+use crate::plate::peel::layer;
 use crate::plate::{Area, Frame, Plate};
-use crate::store::State;
+use crate::store::{Look, Naming, State};
 use crate::text::{self, Units};
 
 /// One muscle group as it is drawn.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AreaView {
-    /// Its place in the areas of the view.
-    pub index: usize,
+    /// Its shape.
+    pub area: Rc<Area>,
     /// A name for its elements.
     pub id: String,
     /// Its parts.
@@ -25,12 +31,37 @@ pub struct AreaView {
     pub taken: bool,
     /// Whether it is being decided.
     pub picked: bool,
+    /// Whether it was lifted off, to show what lies beneath.
+    pub lifted: bool,
+    /// Whether it can be pressed: it is neither lifted nor still covered.
+    pub open: bool,
     /// What is said of it.
     pub name: String,
 }
 
+/// Everything drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Scene {
+    /// The animal.
+    pub plate: Rc<Plate>,
+    /// What is shown of it.
+    pub frame: Frame,
+    /// The farthest one can go away from it.
+    pub whole: Frame,
+    /// How many CSS pixels a unit of the drawing takes.
+    pub pixels: f64,
+    /// Whether antlers are drawn.
+    pub antlers: bool,
+    /// The muscles, those that lie deeper first.
+    pub areas: Vec<AreaView>,
+    /// What is written beside them.
+    pub labels: Labels,
+    /// The wounds of the side that is shown.
+    pub wounds: Vec<WoundView>,
+}
+
 /// How many CSS pixels a unit of the drawing takes in a window of `width`.
-pub fn pixels(width: f64, frame: Frame) -> f64 {
+fn pixels(width: f64, frame: Frame) -> f64 {
     let plate = if width < 700.0 {
         width - 16.0
     } else if width < 1100.0 {
@@ -41,31 +72,109 @@ pub fn pixels(width: f64, frame: Frame) -> f64 {
     plate.max(200.0) / frame.width
 }
 
-/// Every area of a view.
-pub fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<AreaView> {
-    plate
-        .areas
-        .iter()
-        .enumerate()
-        .map(|(index, area)| {
-            let side = area.side.unwrap_or(state.shown_side());
-            let forecast = &state.forecast.muscles[area.muscle.index()];
-            let parts = &forecast.sides[side.index()];
-            let taken = state.plan.is_recovered(area.muscle);
-            let marks =
-                if taken { marks::marks(area.axis, parts, forecast.length, pixels) } else { Vec::new() };
-            let every_cut = marks.iter().all(|marks| marks.every_cut);
-            AreaView {
-                index,
-                id: id(area),
-                mark: if taken { mark(&marks) } else { "" },
-                marks,
-                taken,
-                picked: state.muscle == Some(area.muscle),
-                name: name(area, forecast, &state.plan, state.units, every_cut),
-            }
-        })
-        .collect()
+/// The plate of a state in a window of `width` CSS pixels.
+pub fn scene(state: &State, width: f64) -> Scene {
+    let look = state.look;
+    let plate = plate(look.view, state.plan.animal().species());
+    let antlers = has_antlers(&state.plan);
+    let whole = plate.frame(None, antlers).unwrap_or(Frame { x: 0.0, y: 0.0, width: 1.0, height: 1.0 });
+    let region = plate.frame(look.region, antlers).unwrap_or(whole);
+    let near = look.lens.unwrap_or(region);
+    let areas = areas(state, &plate, pixels(width, near));
+    let space = match (look.lens, look.region) {
+        (Some(_), _) => Space::Within(near),
+        (None, None) if look.view != View::Above => Space::AboutTheAnimal(near),
+        (None, _) => Space::Around(near),
+    };
+    let labels = labels::labels(look.naming, &areas, space, pixels(width, near));
+    let frame = labels.frame;
+    Scene {
+        frame,
+        whole: if look.naming == Naming::Off { whole } else { whole.with(frame) },
+        pixels: pixels(width, frame),
+        antlers: antlers && look.region.is_none(),
+        labels,
+        wounds: if look.view == View::Above {
+            Vec::new()
+        } else {
+            wounds::wounds(&state.plan, &state.forecast, look.side, &plate, state.units)
+        },
+        areas,
+        plate,
+    }
+}
+
+/// The plate with a number for each muscle of the view, for a page of paper.
+pub fn numbered(state: &State) -> (Scene, Labels) {
+    /// CSS pixels that the picture takes across a page.
+    const PAGE: f64 = 640.0;
+    let look = Look { region: None, lens: None, peel: 0, naming: Naming::Off, ..state.look };
+    let mut bare = state.clone();
+    bare.look = look;
+    let scene = scene(&bare, PAGE);
+    let space = if look.view == View::Above {
+        Space::Around(scene.frame)
+    } else {
+        Space::AboutTheAnimal(scene.frame)
+    };
+    let numbers = labels::numbers(&scene.areas, space, scene.pixels);
+    (scene, numbers)
+}
+
+/// What is shown after somebody pinched, dragged or turned the wheel: not closer than a tenth of the whole, not
+/// beside it, and None, which is the whole, when nothing would be left out.
+pub fn kept(wanted: Frame, whole: Frame) -> Option<Frame> {
+    if wanted.width >= whole.width * 0.97 {
+        return None;
+    }
+    let larger = (whole.width / 10.0 / wanted.width).max(1.0);
+    let (width, height) = (wanted.width * larger, wanted.height * larger);
+    let middle = |from: f64, size: f64, low: f64, room: f64| (from + size / 2.0).max(low).min(low + room);
+    Some(Frame {
+        x: middle(wanted.x, wanted.width, whole.x, whole.width) - width / 2.0,
+        y: middle(wanted.y, wanted.height, whole.y, whole.height) - height / 2.0,
+        width,
+        height,
+    })
+}
+
+/// Every area of a view. With layers lifted off, what lies beneath comes first.
+fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<AreaView> {
+    let lifted = state.look.lifted();
+    let mut areas = Vec::new();
+    if lifted > 0 {
+        let beneath = self::plate(View::Inner, state.plan.animal().species());
+        areas.extend(beneath.areas.iter().map(|area| AreaView {
+            id: format!("{}-in", area.muscle.id()),
+            open: layer(area.muscle) <= lifted,
+            ..area_view(state, area, pixels)
+        }));
+    }
+    areas.extend(plate.areas.iter().map(|area| {
+        let lifted = layer(area.muscle) <= lifted;
+        AreaView { lifted, open: !lifted, ..area_view(state, area, pixels) }
+    }));
+    areas
+}
+
+fn area_view(state: &State, area: &Rc<Area>, pixels: f64) -> AreaView {
+    let side = area.side.unwrap_or(state.look.side);
+    let forecast = &state.forecast.muscles[area.muscle.index()];
+    let parts = &forecast.sides[side.index()];
+    let taken = state.plan.is_recovered(area.muscle);
+    let marks = if taken { marks::marks(&area.axis, parts, forecast.length, pixels) } else { Vec::new() };
+    let every_cut = marks.iter().all(|marks| marks.every_cut);
+    AreaView {
+        id: id(area),
+        mark: if taken { mark(&marks) } else { "" },
+        marks,
+        taken,
+        picked: state.muscle == Some(area.muscle),
+        lifted: false,
+        open: true,
+        name: name(area, side, forecast, &state.plan, state.units, every_cut),
+        area: area.clone(),
+    }
 }
 
 fn id(area: &Area) -> String {
@@ -77,26 +186,33 @@ fn id(area: &Area) -> String {
 }
 
 fn mark(marks: &[Marks]) -> &'static str {
-    match marks.first().map(|marks| marks.product) {
+    match marks.iter().find(|marks| !marks.spoiled).map(|marks| marks.product) {
         Some(Some(product)) => text::product_mark(product),
         Some(None) => text::DISCARD_MARK,
         None => "",
     }
 }
 
-fn name(area: &Area, forecast: &MuscleForecast, plan: &Plan, units: Units, every_cut: bool) -> String {
-    let shown = area.side.unwrap_or(Side::Left);
+fn name(
+    area: &Area,
+    side: Side,
+    forecast: &MuscleForecast,
+    plan: &Plan,
+    units: Units,
+    every_cut: bool,
+) -> String {
     let cuts: Vec<String> =
-        plan.division(area.muscle, shown).parts().iter().map(|part| text::cut(part.cut, units)).collect();
+        plan.division(area.muscle, side).parts().iter().map(|part| text::cut(part.cut, units)).collect();
     let result = text::muscle_result(forecast, plan.is_recovered(area.muscle));
-    text::area(area.muscle, area.side, &cuts.join(", "), &result, every_cut)
+    let spoiled = forecast.sides[side.index()].iter().any(|part| part.spoiled);
+    text::area(area.muscle, area.side, &cuts.join(", "), &result, spoiled, every_cut)
 }
 
-/// Whether the animal carries antlers on the plate.
-pub fn has_antlers(plan: &Plan) -> bool {
+/// Whether the animal carries antlers or horns on the plate.
+fn has_antlers(plan: &Plan) -> bool {
     let animal = plan.animal();
     let male = animal.sex() == Sex::Buck || animal.species() == Species::Caribou;
-    male && animal.age() != Age::Fawn && animal.species() != Species::Pronghorn
+    male && animal.age() != Age::Fawn
 }
 
 /// A direction of the arrow keys.
@@ -112,12 +228,12 @@ pub enum Toward {
     Down,
 }
 
-/// The nearest area from `index` in a direction, by where the labels sit; None at the edge.
-pub fn neighbour(plate: &Plate, index: usize, toward: Toward) -> Option<usize> {
-    let from = plate.areas.get(index)?.label;
+/// The nearest open area from `index` in a direction, by where the labels sit; None at the edge.
+pub fn neighbour(areas: &[AreaView], index: usize, toward: Toward) -> Option<usize> {
+    let from = areas.get(index)?.area.label;
     let mut best: Option<(f64, usize)> = None;
-    for (other, area) in plate.areas.iter().enumerate() {
-        let (dx, dy) = (area.label.0 - from.0, area.label.1 - from.1);
+    for (other, view) in areas.iter().enumerate() {
+        let (dx, dy) = (view.area.label.0 - from.0, view.area.label.1 - from.1);
         let (along, aside) = match toward {
             Toward::Left => (-dx, dy),
             Toward::Right => (dx, dy),
@@ -125,7 +241,7 @@ pub fn neighbour(plate: &Plate, index: usize, toward: Toward) -> Option<usize> {
             Toward::Down => (dy, dx),
         };
         // Nothing more than 60 degrees off the direction counts as lying there.
-        if other == index || along <= 0.0 || aside.abs() > along * 1.75 {
+        if other == index || !view.open || along <= 0.0 || aside.abs() > along * 1.75 {
             continue;
         }
         let distance = along + 2.0 * aside.abs();
@@ -138,57 +254,150 @@ pub fn neighbour(plate: &Plate, index: usize, toward: Toward) -> Option<usize> {
 
 #[cfg(test)]
 mod tests {
-    use hindsaddle_model::anatomy::{Muscle, View};
+    use hindsaddle_model::anatomy::{Muscle, Sides};
     use hindsaddle_model::animal::Animal;
-    use hindsaddle_model::product::Product;
+    use hindsaddle_model::plan::Action;
+    use hindsaddle_model::product::{Cut, Product, RoastSize};
+    use hindsaddle_model::tables;
+    use hindsaddle_model::units::{Length, Mass};
 
     use super::*;
-    use crate::plate::plate;
+    use crate::plate::marks::knife_places;
+    use crate::plate::peel::LAYERS;
+    use crate::store::Msg;
+    use yew::Reducible;
 
     fn example() -> State {
         State::new(Plan::new(Animal::example()), None, Units::Pounds, None)
     }
 
+    fn look(state: State, messages: &[Msg]) -> State {
+        let state = messages.iter().fold(Rc::new(state), |state, message| state.reduce(message.clone()));
+        (*state).clone()
+    }
+
+    /// Cuts of every product at sizes from the thinnest to the thickest.
+    fn cuts() -> Vec<Cut> {
+        let mut cuts: Vec<Cut> = [3.0, 6.4, 9.5, 12.7, 19.1, 25.4, 38.1, 50.8, 102.0]
+            .into_iter()
+            .flat_map(|mm| [Cut::Steak(Length::mm(mm)), Cut::Chop(Length::mm(mm))])
+            .collect();
+        cuts.extend([50.0, 100.0, 203.2, 300.0].map(|mm| Cut::Roast(RoastSize::Length(Length::mm(mm)))));
+        cuts.extend(
+            [200.0, 450.0, 1130.0, 3000.0].map(|grams| Cut::Roast(RoastSize::Weight(Mass::grams(grams)))),
+        );
+        cuts.push(Cut::Roast(RoastSize::Whole));
+        cuts
+    }
+
+    /// The pieces between the knife lines of a part: one line more than pieces, or, for roasts, which keep the
+    /// ends of their muscle, one less for each end that is the muscle's own.
+    fn pieces_drawn(marks: &Marks, places: &[f64]) -> u32 {
+        let lines = marks.lines.matches('M').count() as u32;
+        let ends = match marks.product {
+            Some(Product::Roast) => {
+                places.iter().filter(|place| !(0.001..0.999).contains(*place)).count() as u32
+            }
+            Some(_) | None => 0,
+        };
+        (lines + ends).saturating_sub(1)
+    }
+
+    /// Every muscle in every view that draws it, as every product in every thickness that the rules allow; in a
+    /// picture so large that no line is left out.
     #[test]
     fn as_many_cuts_are_drawn_as_the_forecast_counts() {
-        let state = example();
-        let plate = plate(View::Outer);
-        let views = areas(&state, plate, 10.0);
-        let index = plate.areas.iter().position(|area| area.muscle == Muscle::Backstrap).unwrap();
-        let part = &state.forecast.muscles[Muscle::Backstrap.index()].sides[0][0];
-        let lines = views[index].marks[0].lines.matches('M').count();
-        assert_eq!(lines as u32, part.pieces.count + 1);
-        assert!(views[index].marks[0].every_cut);
-        assert_eq!(views[index].marks[0].product, Some(Product::Steak));
+        let mut looked = 0;
+        for muscle in Muscle::ALL {
+            for cut in cuts() {
+                let action = Action::Assign { muscle, sides: Sides::Both, cut };
+                let Ok(applied) = Plan::new(Animal::example()).apply(action) else { continue };
+                let state = State::new(applied.plan, None, Units::Pounds, None);
+                let parts = &state.forecast.muscles[muscle.index()].sides[0];
+                for view in [View::Outer, View::Inner, View::Above] {
+                    let plate = plate(view, Species::WhiteTailed);
+                    let views = areas(&state, &plate, 50.0);
+                    for view in views.iter().filter(|view| view.area.muscle == muscle && view.taken) {
+                        for (marks, part) in view.marks.iter().zip(parts) {
+                            assert!(marks.every_cut, "{muscle:?} {cut:?}");
+                            let drawn = pieces_drawn(marks, &knife_places(part));
+                            assert_eq!(drawn, part.pieces.count, "{muscle:?} {cut:?}");
+                            looked += 1;
+                        }
+                    }
+                }
+            }
+        }
+        assert!(looked > 500, "{looked}");
     }
 
     #[test]
     fn lines_too_close_for_the_screen_are_thinned_and_said() {
         let state = example();
-        let plate = plate(View::Outer);
-        let views = areas(&state, plate, 0.02);
+        let views = areas(&state, &plate(View::Outer, Species::WhiteTailed), 0.02);
         let backstrap = views.iter().find(|view| view.id == "backstrap").unwrap();
         assert!(!backstrap.marks[0].every_cut);
         assert!(backstrap.name.ends_with("not every cut drawn"), "{}", backstrap.name);
     }
 
     #[test]
-    fn the_arrow_keys_reach_every_muscle_of_a_side_view() {
-        for view in [View::Outer, View::Inner] {
-            let plate = plate(view);
-            let mut reached = vec![0];
+    fn the_arrow_keys_reach_every_open_muscle() {
+        for (view, peel) in [(View::Outer, 0), (View::Outer, 2), (View::Outer, LAYERS), (View::Inner, 0)] {
+            let state = look(example(), &[Msg::View(view), Msg::Peel(peel)]);
+            let areas = scene(&state, 1440.0).areas;
+            let open = areas.iter().filter(|view| view.open).count();
+            let mut reached = vec![areas.iter().position(|view| view.open).unwrap()];
             let mut next = 0;
             while let Some(from) = reached.get(next).copied() {
                 next += 1;
                 for toward in [Toward::Left, Toward::Right, Toward::Up, Toward::Down] {
-                    if let Some(to) = neighbour(plate, from, toward)
+                    if let Some(to) = neighbour(&areas, from, toward)
                         && !reached.contains(&to)
                     {
                         reached.push(to);
                     }
                 }
             }
-            assert_eq!(reached.len(), plate.areas.len(), "{view:?}");
+            assert_eq!(reached.len(), open, "{view:?}, {peel} layers off");
+        }
+    }
+
+    /// Layer by layer the outer side goes and the inner side comes; in the end every muscle of the inner side
+    /// can be pressed.
+    #[test]
+    fn lifting_every_layer_shows_everything_beneath() {
+        let mut open = 0;
+        for peel in 0..=LAYERS {
+            let areas = scene(&look(example(), &[Msg::Peel(peel)]), 1440.0).areas;
+            let lifted = areas.iter().filter(|view| view.lifted).count();
+            assert!(peel == 0 || lifted > open, "{peel}");
+            open = lifted;
+        }
+        let areas = scene(&look(example(), &[Msg::Peel(LAYERS)]), 1440.0).areas;
+        for muscle in
+            Muscle::ALL.into_iter().filter(|muscle| tables::muscle(*muscle).views.contains(&View::Inner))
+        {
+            assert!(areas.iter().any(|view| view.open && view.area.muscle == muscle), "{muscle:?}");
+        }
+    }
+
+    /// 44 px under a thumb: a region of the side views on the narrowest phone. The touch layer adds 8 px around
+    /// each border.
+    #[test]
+    fn a_muscle_of_a_region_is_as_large_as_a_thumb() {
+        use hindsaddle_model::anatomy::Region;
+        for view in [View::Outer, View::Inner] {
+            for region in Region::ALL {
+                let state = look(example(), &[Msg::View(view), Msg::Zoom(Some(region))]);
+                let scene = scene(&state, 360.0);
+                for view in
+                    scene.areas.iter().filter(|view| tables::muscle(view.area.muscle).region == region)
+                {
+                    let bounds = view.area.bounds;
+                    let least = bounds.width.min(bounds.height) * scene.pixels + 16.0;
+                    assert!(least >= 44.0, "{:?} in {region:?}: {least:.0} px", view.area.muscle);
+                }
+            }
         }
     }
 }

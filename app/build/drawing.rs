@@ -1,0 +1,125 @@
+//! One authored file: its named paths and points, and the constants made of them.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+use hindsaddle_model::anatomy::Muscle;
+use svg::parser::Event;
+
+use crate::path::{Point, compact, flattened};
+
+/// One view as it was authored: paths and points by their name, in the order drawn.
+#[derive(Default)]
+pub(crate) struct Drawing {
+    paths: Vec<(String, String)>,
+    pub(crate) points: BTreeMap<String, Point>,
+}
+
+impl Drawing {
+    pub(crate) fn read(text: &str) -> Result<Self, String> {
+        let mut drawing = Drawing::default();
+        for event in svg::read(text).map_err(|error| error.to_string())? {
+            let Event::Tag(tag, _, attributes) = event else { continue };
+            let attribute = |key: &str| attributes.get(key).map(ToString::to_string);
+            let number = |key: &str| attribute(key).and_then(|value| value.parse::<f64>().ok());
+            match tag {
+                "path" => {
+                    let id = attribute("id").ok_or("a path has no id")?;
+                    let data = attribute("d").ok_or_else(|| format!("path {id} has no d"))?;
+                    if drawing.paths.iter().any(|(other, _)| *other == id) {
+                        return Err(format!("two paths are called {id}"));
+                    }
+                    drawing.paths.push((id, data));
+                }
+                "circle" => {
+                    let id = attribute("id").ok_or("a circle has no id")?;
+                    let centre = number("cx").zip(number("cy"));
+                    drawing
+                        .points
+                        .insert(id.clone(), centre.ok_or_else(|| format!("circle {id} has no centre"))?);
+                }
+                _ => {}
+            }
+        }
+        Ok(drawing)
+    }
+
+    fn path(&self, id: &str) -> Option<&str> {
+        self.paths.iter().find(|(other, _)| other == id).map(|(_, data)| data.as_str())
+    }
+
+    /// The paths whose name begins with `prefix`, joined into one.
+    pub(crate) fn joined(&self, prefix: &str) -> String {
+        let parts: Vec<&str> = self
+            .paths
+            .iter()
+            .filter(|(id, _)| id.starts_with(prefix))
+            .map(|(_, data)| data.as_str())
+            .collect();
+        parts.join("")
+    }
+
+    /// The landmarks by name, in the order in which a figure counts them.
+    pub(crate) fn landmarks(&self) -> Vec<(&str, Point)> {
+        self.points.iter().filter_map(|(id, at)| id.strip_prefix("lm-").map(|name| (name, *at))).collect()
+    }
+
+    pub(crate) fn code(&self, name: &str) -> Result<String, String> {
+        let mut code = String::new();
+        let far = compact(&(self.joined("outline-far") + &self.joined("outline-ear-far")))?;
+        let body = compact(self.path("outline-body").ok_or("path outline-body is missing")?)?;
+        let ear = compact(self.path("outline-ear").unwrap_or_default())?;
+        let landmarks: Vec<String> = self
+            .landmarks()
+            .iter()
+            .map(|(_, (x, y))| format!("({}, {})", x.round() as i32, y.round() as i32))
+            .collect();
+        writeln!(
+            code,
+            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {:?},\n bones: {:?},\n ink: {:?},\n areas: &[",
+            name.to_ascii_uppercase(),
+            landmarks.join(", "),
+            compact(&self.joined("antler-"))?,
+            compact(&self.joined("bone-"))?,
+            compact(&self.joined("ink-"))?,
+        )
+        .map_err(|error| error.to_string())?;
+        for (id, data) in &self.paths {
+            if let Some(named) = id.strip_prefix("m-") {
+                code.push_str(&self.area(named, data)?);
+            }
+        }
+        code.push_str("] };\n");
+        Ok(code)
+    }
+
+    fn area(&self, named: &str, data: &str) -> Result<String, String> {
+        let (muscle_id, side) = match (named.strip_suffix("-l"), named.strip_suffix("-r")) {
+            (Some(id), _) => (id, "Some(Side::Left)"),
+            (None, Some(id)) => (id, "Some(Side::Right)"),
+            (None, None) => (named, "None"),
+        };
+        let muscle = Muscle::from_id(muscle_id).ok_or_else(|| format!("path m-{named}: no such muscle"))?;
+        if !data.trim_end().ends_with('Z') {
+            return Err(format!("path m-{named} is not closed"));
+        }
+        let axis_data =
+            self.path(&format!("axis-{named}")).ok_or_else(|| format!("path axis-{named} is missing"))?;
+        let axis = flattened(axis_data).map_err(|problem| format!("path axis-{named}: {problem}"))?;
+        let label = self
+            .points
+            .get(&format!("label-{named}"))
+            .ok_or_else(|| format!("circle label-{named} is missing"))?;
+        let points: Vec<String> =
+            axis.iter().map(|(x, y)| format!("({}, {})", x.round() as i32, y.round() as i32)).collect();
+        Ok(format!(
+            "AuthoredArea {{ muscle: Muscle::{muscle:?}, side: {side}, outline: {:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({}, {}) }},\n",
+            compact(data).map_err(|problem| format!("path m-{named}: {problem}"))?,
+            compact(self.path(&format!("grain-{named}")).unwrap_or_default())?,
+            compact(self.path(&format!("sheen-{named}")).unwrap_or_default())?,
+            points.join(", "),
+            label.0.round() as i32,
+            label.1.round() as i32,
+        ))
+    }
+}

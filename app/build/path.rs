@@ -1,0 +1,114 @@
+//! The paths of the drawing: read, flattened to points, written in few bytes.
+
+use svg::node::element::path::{Command, Data, Position};
+
+/// A point of the drawing.
+pub(crate) type Point = (f64, f64);
+
+/// One step of a path.
+enum Step {
+    Move(Point),
+    Line(Point),
+    Curve([Point; 3]),
+    Close,
+}
+
+/// The steps of a path, which is of absolute M, L, C and Z alone.
+fn steps(data: &str) -> Result<Vec<Step>, String> {
+    let data = Data::parse(data).map_err(|error| error.to_string())?;
+    let mut steps = Vec::new();
+    for command in data.iter() {
+        let (letter, numbers) = match command {
+            Command::Move(Position::Absolute, numbers) => ('M', numbers),
+            Command::Line(Position::Absolute, numbers) => ('L', numbers),
+            Command::CubicCurve(Position::Absolute, numbers) => ('C', numbers),
+            Command::Close => {
+                steps.push(Step::Close);
+                continue;
+            }
+            Command::Move(..)
+            | Command::Line(..)
+            | Command::CubicCurve(..)
+            | Command::HorizontalLine(..)
+            | Command::VerticalLine(..)
+            | Command::QuadraticCurve(..)
+            | Command::SmoothQuadraticCurve(..)
+            | Command::SmoothCubicCurve(..)
+            | Command::EllipticalArc(..) => {
+                return Err(format!("only absolute M, L, C and Z are read, not {command:?}"));
+            }
+        };
+        if !numbers.len().is_multiple_of(2) {
+            return Err(format!("{letter} has an odd number of coordinates"));
+        }
+        let points: Vec<Point> =
+            numbers.chunks(2).map(|pair| (f64::from(pair[0]), f64::from(pair[1]))).collect();
+        match letter {
+            'C' if !points.len().is_multiple_of(3) => return Err("C has not six coordinates a curve".into()),
+            'C' => steps.extend(points.chunks(3).map(|curve| Step::Curve([curve[0], curve[1], curve[2]]))),
+            // Points after the first of an M are lines.
+            _ => steps.extend(points.into_iter().enumerate().map(|(index, point)| {
+                if letter == 'M' && index == 0 { Step::Move(point) } else { Step::Line(point) }
+            })),
+        }
+    }
+    Ok(steps)
+}
+
+/// A path as points; each curve becomes eight chords.
+pub(crate) fn flattened(data: &str) -> Result<Vec<Point>, String> {
+    const CHORDS: u32 = 8;
+    let mut points: Vec<Point> = Vec::new();
+    for step in steps(data)? {
+        match step {
+            Step::Move(point) | Step::Line(point) => points.push(point),
+            Step::Close => {}
+            Step::Curve([first, second, to]) => {
+                let from = *points.last().ok_or("a curve begins nowhere")?;
+                points.extend((1..=CHORDS).map(|step| {
+                    let t = f64::from(step) / f64::from(CHORDS);
+                    let s = 1.0 - t;
+                    let mix = |a: f64, b: f64, c: f64, d: f64| {
+                        s * s * s * a + 3.0 * s * s * t * b + 3.0 * s * t * t * c + t * t * t * d
+                    };
+                    (mix(from.0, first.0, second.0, to.0), mix(from.1, first.1, second.1, to.1))
+                }));
+            }
+        }
+    }
+    if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }
+}
+
+/// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
+/// a quarter of a pixel on a phone.
+pub(crate) fn compact(data: &str) -> Result<String, String> {
+    let mut path = String::new();
+    let (mut at, mut start) = ((0, 0), (0, 0));
+    let mut letter_before = ' ';
+    for step in steps(data)? {
+        let (letter, points) = match step {
+            Step::Move(point) => ('m', vec![point]),
+            Step::Line(point) => ('l', vec![point]),
+            Step::Curve(curve) => ('c', curve.to_vec()),
+            Step::Close => ('z', Vec::new()),
+        };
+        // A letter that was just said need not be said again, except that points after an m would be lines.
+        if letter != letter_before || letter == 'm' {
+            path.push(letter);
+        }
+        letter_before = letter;
+        let points: Vec<(i32, i32)> =
+            points.into_iter().map(|(x, y)| (x.round() as i32, y.round() as i32)).collect();
+        for number in points.iter().flat_map(|(x, y)| [x - at.0, y - at.1]) {
+            if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
+                path.push(' ');
+            }
+            path.push_str(&number.to_string());
+        }
+        at = points.last().copied().unwrap_or(start);
+        if letter == 'm' {
+            start = at;
+        }
+    }
+    Ok(path)
+}

@@ -1,0 +1,91 @@
+//! Two pages for a class: the plate with numbers and blanks, and the same with the answers.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::plate_drawing::{label, view_box};
+use crate::platform::{focus, picture};
+use crate::store::{Msg, State};
+use crate::text;
+use crate::views::labels::Labels;
+use crate::views::plate_view::{Scene, numbered};
+
+/// Properties of [`ClassSheets`].
+#[derive(PartialEq, Properties)]
+pub struct ClassSheetsProps {
+    /// The page's state.
+    pub state: Rc<State>,
+    /// Told what happens.
+    pub send: Callback<Msg>,
+}
+
+const CLOSE: &str = "sheets-close";
+
+/// The sheets, and how to print them.
+#[component]
+pub fn ClassSheets(props: &ClassSheetsProps) -> Html {
+    use_effect_with((), |()| focus::focus(CLOSE));
+    let (scene, numbers) = numbered(&props.state);
+    let close = props.send.reform(|_: MouseEvent| Msg::ClassSheets(false));
+    html! {
+        <main class="class-sheets">
+            <div class="sheet-tools">
+                <button id={CLOSE} type="button" class="tool" onclick={close}>{ text::CLOSE }</button>
+                <button type="button" class="tool" onclick={|_: MouseEvent| picture::print()}>{ text::PRINT }</button>
+                <p class="hint">{ text::CLASS_HINT }</p>
+            </div>
+            { page(&props.state, &scene, &numbers, false) }
+            { page(&props.state, &scene, &numbers, true) }
+        </main>
+    }
+}
+
+fn page(state: &State, scene: &Scene, numbers: &Labels, answers: bool) -> Html {
+    let view = text::view(state.look.view);
+    let species = text::species(state.plan.animal().species());
+    html! {
+        <section class="class-sheet" aria-label={text::class_title(answers)}>
+            <h2>{ text::class_title(answers) }</h2>
+            <p class="also">{ text::class_subject(species, view) }</p>
+            if !answers { <p class="name-line">{ text::NAME_LINE }</p> }
+            { drawing(scene, numbers, answers) }
+            <ol class="blanks">
+                { for numbers.key.iter().map(|muscle| html! {
+                    <li key={muscle.id()}>
+                        if answers {
+                            <b>{ text::muscle(*muscle) }</b>{ " " }<i>{ text::anatomical_short(*muscle) }</i>
+                        } else {
+                            <span class="blank"></span>
+                        }
+                    </li>
+                }) }
+            </ol>
+            <p class="hint">{ text::CLASS_FOOT }</p>
+        </section>
+    }
+}
+
+/// The muscles as the plate has them, without a plan on them.
+fn drawing(scene: &Scene, numbers: &Labels, answers: bool) -> Html {
+    let plate = &scene.plate;
+    let summary = text::class_title(answers);
+    html! {
+        <svg class="plate bare" viewBox={view_box(numbers.frame)} role="img" aria-label={summary}>
+            <path class="far" d={plate.far.clone()} />
+            <path class="body" d={plate.shape.clone()} />
+            <path class="body" d={plate.body.clone()} />
+            <path class="body" d={plate.ear.clone()} />
+            <path class="bones" d={plate.bones.clone()} />
+            { for scene.areas.iter().map(|view| html! {
+                <g key={view.id.clone()}>
+                    <path class="meat" d={view.area.outline.clone()} />
+                    <path class="grain" d={view.area.grain.clone()} />
+                    <path class="border" d={view.area.outline.clone()} />
+                </g>
+            }) }
+            <path class="ink" d={plate.ink.clone()} />
+            { for numbers.labels.iter().enumerate().map(|(place, shown)| html! { <g key={place} class="label">{ label(shown, numbers.size) }</g> }) }
+        </svg>
+    }
+}

@@ -1,0 +1,185 @@
+//! The authored constants, and the plate of each species made of them.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use hindsaddle_model::anatomy::{Muscle, Side, View};
+use hindsaddle_model::animal::Species;
+
+use super::path::{bounds, warped};
+use super::warp::Warp;
+use super::{Area, Frame, Plate};
+
+/// A view as it was authored, of a white-tailed deer.
+pub(super) struct Authored {
+    landmarks: &'static [(i16, i16)],
+    far: &'static str,
+    body: &'static str,
+    ear: &'static str,
+    antlers: &'static str,
+    bones: &'static str,
+    ink: &'static str,
+    areas: &'static [AuthoredArea],
+}
+
+struct AuthoredArea {
+    muscle: Muscle,
+    side: Option<Side>,
+    outline: &'static str,
+    grain: &'static str,
+    sheen: &'static str,
+    axis: &'static [(i16, i16)],
+    label: (i16, i16),
+}
+
+/// What another animal has elsewhere, and on its head. Antlers, shape and ink are drawn for it and not moved.
+pub(super) struct Figure {
+    side: &'static [(u8, (i16, i16))],
+    above: &'static [(u8, (i16, i16))],
+    antlers: &'static str,
+    antlers_above: &'static str,
+    shape: &'static str,
+    ink: &'static str,
+}
+
+include!(concat!(env!("OUT_DIR"), "/plate.rs"));
+
+fn figure(species: Species) -> Option<&'static Figure> {
+    match species {
+        Species::WhiteTailed => None,
+        Species::Mule | Species::BlackTailed => Some(&MULE),
+        Species::Elk | Species::Red => Some(&ELK),
+        Species::Moose => Some(&MOOSE),
+        Species::Pronghorn => Some(&PRONGHORN),
+        Species::Caribou => Some(&CARIBOU),
+        Species::Roe => Some(&ROE),
+        Species::Fallow => Some(&FALLOW),
+        Species::Sika | Species::Axis => Some(&SIKA),
+    }
+}
+
+fn authored(view: View) -> &'static Authored {
+    match view {
+        View::Outer => &OUTER,
+        View::Inner => &INNER,
+        View::Above => &ABOVE,
+    }
+}
+
+thread_local! {
+    /// A plate is a few thousand points to move: it is made once.
+    static MADE: RefCell<BTreeMap<(u8, u8), Rc<Plate>>> = const { RefCell::new(BTreeMap::new()) };
+}
+
+/// The drawing of a view of a species.
+pub fn plate(view: View, species: Species) -> Rc<Plate> {
+    MADE.with_borrow_mut(|made| {
+        made.entry((view as u8, species as u8)).or_insert_with(|| Rc::new(make(view, species))).clone()
+    })
+}
+
+fn make(view: View, species: Species) -> Plate {
+    let authored = authored(view);
+    let figure = figure(species);
+    let moved = figure.map_or(&[][..], |figure| if view == View::Above { figure.above } else { figure.side });
+    let made = (!moved.is_empty()).then(|| Warp::new(authored.landmarks, moved));
+    let warp = made.as_ref();
+    let shaped = |data: &'static str| warp.map_or_else(|| data.into(), |warp| warped(data, warp));
+    let point = |(x, y): (i16, i16)| {
+        let at = (f64::from(x), f64::from(y));
+        warp.map_or(at, |warp| warp.at(at))
+    };
+    let own = |of: fn(&Figure) -> &'static str| figure.map_or("", of);
+    let antlers = match figure {
+        None => authored.antlers,
+        Some(figure) if view == View::Above => figure.antlers_above,
+        Some(figure) => figure.antlers,
+    };
+    // What is drawn for the side belongs to the side.
+    let side_only = |data: &'static str| if view == View::Above { "" } else { data };
+    let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
+    let around = |data: &str| bounds(data, warp).unwrap_or(nothing);
+    let mut ink = String::from(&*shaped(authored.ink));
+    // A path that begins with a small letter would go on from where the one before ended.
+    ink.push_str(&side_only(own(|figure| figure.ink)).replacen('m', "M", 1));
+    let bounds = (
+        [authored.far, authored.ear].into_iter().map(around).fold(around(authored.body), Frame::with),
+        bounds(antlers, None),
+    );
+    Plate {
+        far: shaped(authored.far),
+        body: shaped(authored.body),
+        ear: shaped(authored.ear),
+        antlers: antlers.into(),
+        bones: shaped(authored.bones),
+        shape: side_only(own(|figure| figure.shape)).into(),
+        ink: ink.into(),
+        areas: authored
+            .areas
+            .iter()
+            .map(|area| {
+                Rc::new(Area {
+                    muscle: area.muscle,
+                    side: area.side,
+                    outline: shaped(area.outline),
+                    grain: shaped(area.grain),
+                    sheen: shaped(area.sheen),
+                    axis: area.axis.iter().map(|at| point(*at)).collect(),
+                    label: point(area.label),
+                    bounds: around(area.outline),
+                })
+            })
+            .collect(),
+        bounds,
+        warp: made,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SIDES: [View; 2] = [View::Outer, View::Inner];
+
+    /// Withers' heights of a landmark of the side views on a species' figure, by its place among the landmarks
+    /// in the order of their names.
+    fn landmark(species: Species, place: usize) -> (f64, f64) {
+        let (x, y) = OUTER.landmarks[place];
+        let at = (f64::from(x), f64::from(y));
+        let moved = figure(species).map_or(&[][..], |figure| figure.side);
+        let (x, y) = Warp::new(OUTER.landmarks, moved).at(at);
+        (x / 1000.0, -y / 1000.0)
+    }
+
+    /// A map that folds would turn a small triangle over.
+    #[test]
+    fn no_figure_folds() {
+        for species in Species::ALL {
+            let Some(figure) = figure(species) else { continue };
+            let warp = Warp::new(OUTER.landmarks, figure.side);
+            for view in SIDES {
+                for area in plate(view, Species::WhiteTailed).areas.iter() {
+                    let (middle, axis) = (area.label, &area.axis);
+                    for (x, y) in axis.iter().flat_map(|at| {
+                        [0.0, 0.3, 0.6, 1.0]
+                            .map(|t| (middle.0 + (at.0 - middle.0) * t, middle.1 + (at.1 - middle.1) * t))
+                    }) {
+                        let [a, b, c] = [(x, y), (x + 1.0, y), (x, y + 1.0)].map(|at| warp.at(at));
+                        let turned = (b.0 - a.0) * (c.1 - a.1) - (c.0 - a.0) * (b.1 - a.1);
+                        assert!(turned > 0.05, "{species:?} {:?} at {x:.0} {y:.0}: {turned:.2}", area.muscle);
+                    }
+                }
+            }
+        }
+    }
+
+    /// Both side views of one animal have one shape.
+    #[test]
+    fn the_two_sides_have_the_same_landmarks() {
+        assert_eq!(OUTER.landmarks, INNER.landmarks);
+        assert!(OUTER.landmarks.len() >= 30);
+        let withers = OUTER.landmarks.iter().position(|at| *at == (240, -1000)).unwrap();
+        assert!((landmark(Species::Elk, withers).1 - 1.0).abs() < 1e-6);
+    }
+}

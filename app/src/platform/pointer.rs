@@ -1,0 +1,189 @@
+//! Where a pointer is on the drawing, and fingers that pinch, drag and turn a wheel on it.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use gloo::events::{EventListener, EventListenerOptions};
+use wasm_bindgen::JsCast;
+use web_sys::{Element, Event, PointerEvent, WheelEvent};
+
+use super::window;
+
+/// What is shown of a drawing: left, top, width and height in its own units.
+pub type ViewBox = [f64; 4];
+type Point = (f64, f64);
+
+/// A finger that moved less than this, in CSS pixels, has tapped and not dragged.
+const STILL: f64 = 8.0;
+/// How much closer one notch of a wheel goes: its `deltaY` is about 100.
+const A_NOTCH: f64 = 0.0022;
+
+/// The drawing and its place in the window.
+struct Drawing {
+    element: Element,
+    middle: Point,
+    size: Point,
+}
+
+impl Drawing {
+    fn find(id: &str) -> Option<Self> {
+        let element = window()?.document()?.get_element_by_id(id)?;
+        let place = element.get_bounding_client_rect();
+        let middle = (place.x() + place.width() / 2.0, place.y() + place.height() / 2.0);
+        Some(Self { element, middle, size: (place.width(), place.height()) })
+    }
+
+    /// Units of the drawing in a CSS pixel: it is shown whole, in the middle of its element.
+    fn unit(&self, [_, _, width, height]: ViewBox) -> f64 {
+        (width / self.size.0.max(1.0)).max(height / self.size.1.max(1.0))
+    }
+
+    fn place(&self, shown: ViewBox, client: Point) -> Point {
+        let unit = self.unit(shown);
+        let [x, y, width, height] = shown;
+        (
+            x + width / 2.0 + (client.0 - self.middle.0) * unit,
+            y + height / 2.0 + (client.1 - self.middle.1) * unit,
+        )
+    }
+
+    /// What is shown when `place` is to lie under `client` and everything is `factor` times as far away.
+    fn looked_at(&self, shown: ViewBox, place: Point, client: Point, factor: f64) -> ViewBox {
+        let [_, _, width, height] = shown;
+        let (width, height) = (width * factor, height * factor);
+        let unit = self.unit([0.0, 0.0, width, height]);
+        [
+            place.0 - (client.0 - self.middle.0) * unit - width / 2.0,
+            place.1 - (client.1 - self.middle.1) * unit - height / 2.0,
+            width,
+            height,
+        ]
+    }
+
+    fn show(&self, [x, y, width, height]: ViewBox) {
+        let text = [x, y, width, height].map(|number| (number.round() as i64).to_string()).join(" ");
+        let _ = self.element.set_attribute("viewBox", &text);
+    }
+}
+
+/// The place of the drawing under a point of the window.
+pub fn on_drawing(id: &str, shown: ViewBox, client: (i32, i32)) -> Option<Point> {
+    Some(Drawing::find(id)?.place(shown, (f64::from(client.0), f64::from(client.1))))
+}
+
+/// Keeps the pointer with the element it went down on, wherever it moves.
+pub fn capture(event: &PointerEvent) {
+    if let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) {
+        let _ = element.set_pointer_capture(event.pointer_id());
+    }
+}
+
+/// Fingers on the drawing.
+#[derive(Default)]
+struct Hand {
+    /// Each finger: its number, where it went down, where it is.
+    fingers: Vec<(i32, Point, Point)>,
+    /// What is shown just now, once something moved.
+    now: Option<ViewBox>,
+    /// Whether the next click is the end of a drag and no tap.
+    dragged: bool,
+}
+
+impl Hand {
+    /// What the fingers make of `shown`.
+    fn moved(&self, drawing: &Drawing, shown: ViewBox, may_pan: bool) -> Option<ViewBox> {
+        match self.fingers.as_slice() {
+            [(_, from, to)] if may_pan && apart(*from, *to) > STILL => {
+                Some(drawing.looked_at(shown, drawing.place(shown, *from), *to, 1.0))
+            }
+            [(_, from, to), (_, other_from, other_to), ..] => {
+                let factor = apart(*from, *other_from) / apart(*to, *other_to).max(1.0);
+                let place = drawing.place(shown, between(*from, *other_from));
+                Some(drawing.looked_at(shown, place, between(*to, *other_to), factor))
+            }
+            _ => None,
+        }
+    }
+}
+
+fn apart(a: Point, b: Point) -> f64 {
+    ((a.0 - b.0) * (a.0 - b.0) + (a.1 - b.1) * (a.1 - b.1)).sqrt()
+}
+
+fn between(a: Point, b: Point) -> Point {
+    (f64::midpoint(a.0, b.0), f64::midpoint(a.1, b.1))
+}
+
+/// Lets two fingers, one finger if `may_pan`, or a wheel with the control key move what is shown of the
+/// drawing. `then` gets the new view when they rest. The wheel works without the key where one may pan: there
+/// the page is not meant to scroll.
+pub fn watch(
+    id: &'static str,
+    shown: ViewBox,
+    may_pan: bool,
+    then: impl Fn(ViewBox) + 'static,
+) -> Option<Vec<EventListener>> {
+    let element = Drawing::find(id)?.element;
+    let hand = Rc::new(RefCell::new(Hand::default()));
+    let then = Rc::new(then);
+    let mut listeners = Vec::new();
+    for name in ["pointerdown", "pointermove", "pointerup", "pointercancel"] {
+        let (hand, then) = (hand.clone(), then.clone());
+        listeners.push(EventListener::new(&element, name, move |event: &Event| {
+            let Some(event) = event.dyn_ref::<PointerEvent>() else { return };
+            let mut hand = hand.borrow_mut();
+            let (number, at) =
+                (event.pointer_id(), (f64::from(event.client_x()), f64::from(event.client_y())));
+            match name {
+                "pointerdown" => {
+                    if hand.fingers.is_empty() {
+                        hand.dragged = false;
+                    }
+                    hand.fingers.retain(|(other, ..)| *other != number);
+                    hand.fingers.push((number, at, at));
+                }
+                "pointermove" => {
+                    if let Some(finger) = hand.fingers.iter_mut().find(|(other, ..)| *other == number) {
+                        finger.2 = at;
+                        let Some(drawing) = Drawing::find(id) else { return };
+                        if let Some(now) = hand.moved(&drawing, shown, may_pan) {
+                            drawing.show(now);
+                            hand.now = Some(now);
+                            hand.dragged = true;
+                        }
+                    }
+                }
+                _ => {
+                    hand.fingers.clear();
+                    if let Some(now) = hand.now.take() {
+                        drop(hand);
+                        then(now);
+                    }
+                }
+            }
+        }));
+    }
+    let first = EventListenerOptions {
+        phase: gloo::events::EventListenerPhase::Capture,
+        ..EventListenerOptions::enable_prevent_default()
+    };
+    listeners.push(EventListener::new_with_options(&element, "click", first, move |event| {
+        if std::mem::take(&mut hand.borrow_mut().dragged) {
+            event.stop_propagation();
+            event.prevent_default();
+        }
+    }));
+    let options = EventListenerOptions::enable_prevent_default();
+    listeners.push(EventListener::new_with_options(&element, "wheel", options, move |event| {
+        let Some(event) = event.dyn_ref::<WheelEvent>() else { return };
+        if !event.ctrl_key() && !event.meta_key() && !may_pan {
+            return;
+        }
+        event.prevent_default();
+        let Some(drawing) = Drawing::find(id) else { return };
+        let client = (f64::from(event.client_x()), f64::from(event.client_y()));
+        let factor = (1.0 + event.delta_y() * A_NOTCH).max(0.5).min(2.0);
+        then(drawing.looked_at(shown, drawing.place(shown, client), client, factor));
+    }));
+    Some(listeners)
+}
