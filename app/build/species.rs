@@ -26,9 +26,9 @@ fn moved(figure: &Drawing, prefix: &str, plate: &Drawing) -> Result<String, Stri
         .iter()
         .filter_map(|(id, at)| id.strip_prefix(prefix).map(|name| (name, at)))
         .map(|(name, (x, y))| {
-            let place = landmarks.iter().position(|(other, _)| *other == name);
-            let place = place.ok_or_else(|| format!("the plate has no landmark {name}"))?;
-            Ok(format!("({place}, ({}, {}))", x.round() as i32, y.round() as i32))
+            let index = landmarks.iter().position(|(other, _)| *other == name);
+            let index = index.ok_or_else(|| format!("the plate has no landmark {name}"))?;
+            Ok(format!("({index}, ({}, {}))", x.round() as i32, y.round() as i32))
         })
         .collect();
     Ok(moved?.join(", "))

@@ -139,7 +139,7 @@ pub fn App() -> Html {
             <main class="columns">
                 <div class="column-plan">
                     <AnimalCard plan={state.plan.clone()} units={state.units} roomy={width >= ROOMY} names_travel={state.names_travel} send={send.clone()} />
-                    <LossesCard losses={state.plan.losses()} units={state.units} send={send.clone()} />
+                    <LossesCard losses={state.plan.losses()} marked={!state.plan.wounds().is_empty()} send={send.clone()} />
                     <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
                 </div>
                 <PlateStage state={shared.clone()} {width} send={send.clone()} />

@@ -41,6 +41,7 @@ pub mod product;
 pub mod report;
 pub mod rules;
 pub mod sources;
+mod spread;
 pub mod tables;
 pub mod units;
 pub mod wounds;

@@ -78,6 +78,58 @@ pub(crate) fn go_back(page: &Page) {
     done(page);
 }
 
+/// Drags with the mouse, or a finger, from one point of the window to another.
+#[track_caller]
+pub(crate) fn drag(page: &Page, from: (f64, f64), to: (f64, f64)) {
+    let between = |part: f64| (from.0 + (to.0 - from.0) * part, from.1 + (to.1 - from.1) * part);
+    let steps = [0.0, 0.25, 0.5, 0.75, 1.0].map(between);
+    if page.is_touched() {
+        fingers(page, "touchStart", &[from]);
+        for at in steps {
+            fingers(page, "touchMove", &[at]);
+        }
+        fingers(page, "touchEnd", &[]);
+    } else {
+        let mouse = |kind: &str, (x, y): (f64, f64), buttons: u32| {
+            let event = json!({ "type": kind, "x": x, "y": y, "button": "left", "buttons": buttons, "clickCount": 1 });
+            page.devtools("Input.dispatchMouseEvent", &event);
+        };
+        mouse("mousePressed", from, 1);
+        for at in steps {
+            mouse("mouseMoved", at, 1);
+        }
+        mouse("mouseReleased", to, 0);
+    }
+    done(page);
+}
+
+/// Puts two fingers down about a point, `from` pixels apart, and moves them to `to` pixels.
+#[track_caller]
+pub(crate) fn pinch(page: &Page, (x, y): (f64, f64), from: f64, to: f64) {
+    let about = |apart: f64| [(x - apart / 2.0, y), (x + apart / 2.0, y)];
+    fingers(page, "touchStart", &about(from));
+    for step in 1..=5 {
+        fingers(page, "touchMove", &about(from + (to - from) * f64::from(step) / 5.0));
+    }
+    fingers(page, "touchEnd", &[]);
+    done(page);
+}
+
+/// Turns the wheel with the control key held: away from the hand is closer.
+#[track_caller]
+pub(crate) fn wheel_with_control(page: &Page, (x, y): (f64, f64), turn: f64) {
+    let event = json!({ "type": "mouseWheel", "x": x, "y": y, "deltaX": 0, "deltaY": turn, "modifiers": 2 });
+    page.devtools("Input.dispatchMouseEvent", &event);
+    done(page);
+}
+
+#[track_caller]
+fn fingers(page: &Page, kind: &str, points: &[(f64, f64)]) {
+    let points: Vec<Value> =
+        points.iter().enumerate().map(|(id, (x, y))| json!({ "x": x, "y": y, "id": id })).collect();
+    page.devtools("Input.dispatchTouchEvent", &json!({ "type": kind, "touchPoints": points }));
+}
+
 /// The one that fits, if it can be used.
 fn usable(place: Place, role: Role, name: Name) -> Result<Found, String> {
     let found = one(place, role, name)?;

@@ -1,6 +1,7 @@
 //! Owns an open page in a browser of its own: where it is, how large, in what light, and what it complained of.
 
 use std::fs;
+use std::path::Path;
 use std::sync::Arc;
 
 use data_encoding::BASE64;
@@ -185,6 +186,22 @@ impl Page {
     pub(crate) fn screenshot(&self, path: &str) {
         let png = self.devtools("Page.captureScreenshot", &json!({ "format": "png" }));
         fs::write(path, decode(&png["data"])).expect("the screenshot can be written");
+    }
+
+    /// Lets the page save files into a folder.
+    #[track_caller]
+    pub(crate) fn save_into(&self, folder: &Path) {
+        let parameters = json!({ "behavior": "allow", "downloadPath": folder });
+        self.devtools("Page.setDownloadBehavior", &parameters);
+    }
+
+    /// The middle of the first element that a selector finds, in the window.
+    #[track_caller]
+    pub(crate) fn middle(&self, selector: &str) -> (f64, f64) {
+        let middle = self.script(&format!(
+            "(place => [place.x + place.width / 2, place.y + place.height / 2])(document.querySelector({selector:?}).getBoundingClientRect())"
+        ));
+        (middle[0].as_f64().expect("a number"), middle[1].as_f64().expect("a number"))
     }
 
     /// The page as a PDF file, on A4 without header and footer.

@@ -5,15 +5,15 @@ use yew::prelude::*;
 
 use super::controls::{Choice, Choosable, Stepper};
 use crate::store::Msg;
-use crate::text::{self, Units};
+use crate::text;
 
 /// Properties of [`LossesCard`].
 #[derive(PartialEq, Properties)]
 pub struct LossesCardProps {
     /// The losses.
     pub losses: Losses,
-    /// The reader's units.
-    pub units: Units,
+    /// Whether wounds are marked, which stand in for the choice of the shot.
+    pub marked: bool,
     /// Told what happens.
     pub send: Callback<Msg>,
 }
@@ -42,6 +42,7 @@ pub fn LossesCard(props: &LossesCardProps) -> Html {
                 <Choice label={text::CARE} options={cares} chosen={Care::ALL.iter().position(|care| *care == losses.care)} on_choose={on_care} />
                 <Stepper label={text::HUNG} value={losses.hung_days.to_string()} on_step={on_hung} less={text::LESS} more={text::MORE} />
             </div>
+            if props.marked { <p class="hint">{ text::WOUNDS_COUNT }</p> }
             <p class="caution">{ text::SHOT_CAUTION }</p>
             if losses.hung_days > 0 { <p class="caution">{ text::HUNG_CAUTION }</p> }
         </details>

@@ -114,6 +114,7 @@ fn about(muscle: Muscle) -> Html {
         <details class="about">
             <summary>{ text::ABOUT }</summary>
             <p>{ text::teach(muscle) }</p>
+            <p><b>{ text::NEXT_TO }</b>{ ": " }{ text::touching(tables::touching(muscle)) }</p>
             <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
             <p>{ text::TENDER }{ ": " }{ text::of_five(row.tenderness) }{ ". " }{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ "." }</p>
             <p class="latin">{ text::anatomical(muscle) }</p>

@@ -13,7 +13,7 @@ use crate::plate::{Area, Frame};
 use crate::platform::{focus, pointer};
 use crate::text;
 use crate::views::labels::Label;
-use crate::views::plate_view::{AreaView, Scene, Toward, neighbour};
+use crate::views::plate_view::{AreaView, Cover, Scene, Toward, neighbour};
 use crate::views::wounds::WoundView;
 
 /// The element of the drawing.
@@ -72,8 +72,8 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let stop = use_state(|| 0_usize);
     let scene = &props.scene;
     let plate = &scene.plate;
-    let first = scene.areas.iter().position(|view| view.open).unwrap_or(0);
-    let stop_here = if scene.areas.get(*stop).is_some_and(|view| view.open) { *stop } else { first };
+    let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
+    let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
     let size = (15.0 / scene.pixels).max(20.0).min(64.0);
     let antlers = || html! { <path class="antlers" d={plate.antlers.clone()} /> };
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
@@ -97,12 +97,12 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
-                { for scene.areas.iter().filter(|view| view.open).map(|view| letter(view, size)) }
+                { for scene.areas.iter().filter(|view| view.is_open()).map(|view| letter(view, size)) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {
                     <g key={place} class="label">{ label(shown, scene.labels.size) }</g>
                 }) }
             </g>
-            <g>{ for scene.areas.iter().enumerate().filter(|(_, view)| view.open).map(|(index, view)| touch(props, index, view, index == stop_here, &stop)) }</g>
+            <g>{ for scene.areas.iter().enumerate().filter(|(_, view)| view.is_open()).map(|(index, view)| touch(props, index, view, index == stop_here, &stop)) }</g>
             if props.aiming { { aim(props) } }
             { props.children.clone() }
         </svg>
@@ -136,7 +136,11 @@ fn wound(view: &WoundView) -> Html {
 fn fill(view: &AreaView) -> Html {
     let clip = format!("url(#border-{})", view.id);
     let area = &view.area;
-    let class = classes!("muscle", (!view.taken).then_some("left-behind"), view.lifted.then_some("lifted"));
+    let class = classes!(
+        "muscle",
+        (!view.taken).then_some("left-behind"),
+        (view.cover == Cover::Lifted).then_some("lifted")
+    );
     html! {
         <g key={view.id.clone()} {class}>
             <g clip-path={clip}>
@@ -240,8 +244,8 @@ fn touch(
             "ArrowRight" => neighbour(areas, index, Toward::Right),
             "ArrowUp" => neighbour(areas, index, Toward::Up),
             "ArrowDown" => neighbour(areas, index, Toward::Down),
-            "Home" => areas.iter().position(|view| view.open),
-            "End" => areas.iter().rposition(|view| view.open),
+            "Home" => areas.iter().position(AreaView::is_open),
+            "End" => areas.iter().rposition(AreaView::is_open),
             _ => return,
         };
         event.prevent_default();

@@ -148,7 +148,7 @@ fn handles(state: &Rc<State>, scene: &Rc<Scene>, send: &Callback<Msg>) -> Html {
         };
     }
     let Some(muscle) = state.muscle else { return Html::default() };
-    let Some(view) = scene.areas.iter().find(|view| view.picked && view.open && view.taken) else {
+    let Some(view) = scene.areas.iter().find(|view| view.picked && view.is_open() && view.taken) else {
         return Html::default();
     };
     if tables::muscle(muscle).size.is_none() {

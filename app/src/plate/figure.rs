@@ -159,7 +159,7 @@ mod tests {
             let Some(figure) = figure(species) else { continue };
             let warp = Warp::new(OUTER.landmarks, figure.side);
             for view in SIDES {
-                for area in plate(view, Species::WhiteTailed).areas.iter() {
+                for area in &plate(view, Species::WhiteTailed).areas {
                     let (middle, axis) = (area.label, &area.axis);
                     for (x, y) in axis.iter().flat_map(|at| {
                         [0.0, 0.3, 0.6, 1.0]

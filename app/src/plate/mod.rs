@@ -33,6 +33,7 @@ pub struct Frame {
 
 impl Frame {
     /// The smallest frame around both.
+    #[must_use]
     pub fn with(self, other: Frame) -> Frame {
         let (x, y) = (self.x.min(other.x), self.y.min(other.y));
         let right = (self.x + self.width).max(other.x + other.width);
@@ -41,6 +42,7 @@ impl Frame {
     }
 
     /// The frame with `margin` on every side.
+    #[must_use]
     pub fn grown(self, margin: f64) -> Frame {
         Frame {
             x: self.x - margin,

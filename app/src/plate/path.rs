@@ -31,7 +31,7 @@ fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
     for character in data.chars().chain([' ']) {
         if let Some(digit) = character.to_digit(10) {
             let (negative, value) = number.unwrap_or((false, 0));
-            number = Some((negative, value * 10 + digit as i32));
+            number = Some((negative, value * 10 + digit.cast_signed()));
             continue;
         }
         if let Some((negative, value)) = number.take() {
@@ -79,7 +79,7 @@ mod tests {
 
     fn absolute(data: &str) -> String {
         let mut path = String::new();
-        walk(data, |letter, points| path.push_str(&format!("{letter}{points:?}")));
+        walk(data, |letter, points| write!(path, "{letter}{points:?}").unwrap());
         path
     }
 

@@ -41,7 +41,7 @@ pub fn save(id: &str, name: &str, kind: Kind, then: impl FnOnce(bool) + 'static)
             let _ = Url::revoke_object_url(&address);
             then(saved);
         }
-        Kind::Png => bitmap(document, address, aspect, format!("{name}.png"), then),
+        Kind::Png => bitmap(document, &address, aspect, format!("{name}.png"), then),
     }
 }
 
@@ -116,7 +116,7 @@ fn download(document: &Document, address: &str, name: &str) -> bool {
 }
 
 /// Draws the picture on a canvas and saves that.
-fn bitmap(document: Document, address: String, aspect: f64, name: String, then: impl FnOnce(bool) + 'static) {
+fn bitmap(document: Document, address: &str, aspect: f64, name: String, then: impl FnOnce(bool) + 'static) {
     let Ok(image) = HtmlImageElement::new() else { return then(false) };
     let drawn = image.clone();
     let loaded = Closure::once_into_js(move || {
@@ -125,7 +125,7 @@ fn bitmap(document: Document, address: String, aspect: f64, name: String, then: 
         then(saved);
     });
     image.set_onload(Some(loaded.unchecked_ref()));
-    image.set_src(&address);
+    image.set_src(address);
 }
 
 fn paint(document: &Document, image: &HtmlImageElement, aspect: f64) -> Option<String> {

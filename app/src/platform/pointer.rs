@@ -1,11 +1,11 @@
 //! Where a pointer is on the drawing, and fingers that pinch, drag and turn a wheel on it.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use gloo::events::{EventListener, EventListenerOptions};
 use wasm_bindgen::JsCast;
-use web_sys::{Element, Event, PointerEvent, WheelEvent};
+use web_sys::{Element, Event, Node, PointerEvent, WheelEvent};
 
 use super::window;
 
@@ -78,6 +78,12 @@ pub fn capture(event: &PointerEvent) {
     }
 }
 
+thread_local! {
+    /// Whether the next click is the end of a drag and no tap. It outlives the listeners, which are made anew
+    /// between the end of a drag and its click.
+    static DRAGGED: Cell<bool> = const { Cell::new(false) };
+}
+
 /// Fingers on the drawing.
 #[derive(Default)]
 struct Hand {
@@ -85,11 +91,45 @@ struct Hand {
     fingers: Vec<(i32, Point, Point)>,
     /// What is shown just now, once something moved.
     now: Option<ViewBox>,
-    /// Whether the next click is the end of a drag and no tap.
-    dragged: bool,
 }
 
 impl Hand {
+    /// What a finger did; what is shown from now on, if all fingers rest after moving it.
+    fn felt(
+        &mut self,
+        event: &PointerEvent,
+        name: &str,
+        id: &str,
+        shown: ViewBox,
+        may_pan: bool,
+    ) -> Option<ViewBox> {
+        let number = event.pointer_id();
+        let at = (f64::from(event.client_x()), f64::from(event.client_y()));
+        match name {
+            "pointerdown" => {
+                if self.fingers.is_empty() {
+                    DRAGGED.set(false);
+                }
+                self.fingers.retain(|(other, ..)| *other != number);
+                self.fingers.push((number, at, at));
+            }
+            "pointermove" => {
+                let finger = self.fingers.iter_mut().find(|(other, ..)| *other == number)?;
+                finger.2 = at;
+                let drawing = Drawing::find(id)?;
+                let now = self.moved(&drawing, shown, may_pan)?;
+                drawing.show(now);
+                self.now = Some(now);
+                DRAGGED.set(true);
+            }
+            _ => {
+                self.fingers.clear();
+                return self.now.take();
+            }
+        }
+        None
+    }
+
     /// What the fingers make of `shown`.
     fn moved(&self, drawing: &Drawing, shown: ViewBox, may_pan: bool) -> Option<ViewBox> {
         match self.fingers.as_slice() {
@@ -126,53 +166,20 @@ pub fn watch(
     let element = Drawing::find(id)?.element;
     let hand = Rc::new(RefCell::new(Hand::default()));
     let then = Rc::new(then);
-    let mut listeners = Vec::new();
-    for name in ["pointerdown", "pointermove", "pointerup", "pointercancel"] {
-        let (hand, then) = (hand.clone(), then.clone());
-        listeners.push(EventListener::new(&element, name, move |event: &Event| {
-            let Some(event) = event.dyn_ref::<PointerEvent>() else { return };
-            let mut hand = hand.borrow_mut();
-            let (number, at) =
-                (event.pointer_id(), (f64::from(event.client_x()), f64::from(event.client_y())));
-            match name {
-                "pointerdown" => {
-                    if hand.fingers.is_empty() {
-                        hand.dragged = false;
-                    }
-                    hand.fingers.retain(|(other, ..)| *other != number);
-                    hand.fingers.push((number, at, at));
+    let mut listeners: Vec<EventListener> = ["pointerdown", "pointermove", "pointerup", "pointercancel"]
+        .into_iter()
+        .map(|name| {
+            let (hand, then) = (hand.clone(), then.clone());
+            EventListener::new(&element, name, move |event: &Event| {
+                let Some(event) = event.dyn_ref::<PointerEvent>() else { return };
+                let rested = hand.borrow_mut().felt(event, name, id, shown, may_pan);
+                if let Some(now) = rested {
+                    then(now);
                 }
-                "pointermove" => {
-                    if let Some(finger) = hand.fingers.iter_mut().find(|(other, ..)| *other == number) {
-                        finger.2 = at;
-                        let Some(drawing) = Drawing::find(id) else { return };
-                        if let Some(now) = hand.moved(&drawing, shown, may_pan) {
-                            drawing.show(now);
-                            hand.now = Some(now);
-                            hand.dragged = true;
-                        }
-                    }
-                }
-                _ => {
-                    hand.fingers.clear();
-                    if let Some(now) = hand.now.take() {
-                        drop(hand);
-                        then(now);
-                    }
-                }
-            }
-        }));
-    }
-    let first = EventListenerOptions {
-        phase: gloo::events::EventListenerPhase::Capture,
-        ..EventListenerOptions::enable_prevent_default()
-    };
-    listeners.push(EventListener::new_with_options(&element, "click", first, move |event| {
-        if std::mem::take(&mut hand.borrow_mut().dragged) {
-            event.stop_propagation();
-            event.prevent_default();
-        }
-    }));
+            })
+        })
+        .collect();
+    listeners.push(ended_drags(element.clone())?);
     let options = EventListenerOptions::enable_prevent_default();
     listeners.push(EventListener::new_with_options(&element, "wheel", options, move |event| {
         let Some(event) = event.dyn_ref::<WheelEvent>() else { return };
@@ -186,4 +193,21 @@ pub fn watch(
         then(drawing.looked_at(shown, drawing.place(shown, client), client, factor));
     }));
     Some(listeners)
+}
+
+/// Swallows the click on the drawing that ends a drag. It listens on the window, because the page's own
+/// listeners stand above the drawing and hear a click before it does.
+fn ended_drags(drawing: Element) -> Option<EventListener> {
+    let first = EventListenerOptions {
+        phase: gloo::events::EventListenerPhase::Capture,
+        ..EventListenerOptions::enable_prevent_default()
+    };
+    let window = window()?;
+    Some(EventListener::new_with_options(&window, "click", first, move |event| {
+        let target = event.target().and_then(|target| target.dyn_into::<Node>().ok());
+        if DRAGGED.take() && drawing.contains(target.as_ref()) {
+            event.stop_propagation();
+            event.prevent_default();
+        }
+    }))
 }

@@ -31,6 +31,10 @@ pub const REMOVE: &str = "Remove";
 pub const ADD_WOUND: &str = "Mark one behind the shoulder";
 /// Who should not eat it, after the caution about the bullet path.
 pub const LEAD_CAUTION: &str = "Lead fragments have been found well over a foot (45 cm) from the wound. Venison shot with lead, above all ground, is not for young children or anyone pregnant. Your health department decides.";
+/// Beside the choice of the shot, while wounds are marked.
+pub const WOUNDS_COUNT: &str = "You marked wounds on the plate: they are what the shot spoiled, and this choice waits until they are removed.";
+/// How a muscle is found by those around it.
+pub const NEXT_TO: &str = "Next to";
 /// Save as SVG.
 pub const SAVE_SVG: &str = "Drawing (SVG)";
 /// Save as PNG.
@@ -118,6 +122,12 @@ pub fn wound(number: usize, side: Side, reach: &str, lost: &str, muscles: &[&str
     }
     let muscles = muscles.join(", ").to_ascii_lowercase();
     format!("Wound {number}, {side}, {reach} across: spoils about {lost} of {muscles}")
+}
+
+/// "mock tender, shoulder clod".
+pub fn touching(muscles: impl Iterator<Item = Muscle>) -> String {
+    let names: Vec<&str> = muscles.map(names::muscle).collect();
+    names.join(", ").to_ascii_lowercase()
 }
 
 /// A wound's handle.

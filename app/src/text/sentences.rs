@@ -400,6 +400,8 @@ pub const FOR_THE_TABLE: &str = "enough for the table";
 /// How legs off are read.
 pub const LEGS_WORKING: &str =
     "It was weighed with the lower legs off: divided by 0.96 first (judgement, no figure was found).";
+/// How marked wounds are reckoned.
+pub const WOUNDS_WORKING: &str = "You marked wounds on the plate: each takes the part of every muscle that lies within it on its side, as the plate draws it, and the average loss of a shot is left out. How a muscle's weight lies over its area is judgement.";
 /// How ranges are made.
 pub const RANGE_WORKING: &str = "The range holds the middle 8 of 10 of a thousand fixed scenarios, each with its own yields, muscle shares and sizes. The single figure is the middle case.";
 

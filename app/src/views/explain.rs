@@ -64,6 +64,9 @@ fn explain_line(state: &State, line: Line) -> Working {
 
 fn steps(state: &State, line: Line) -> Vec<String> {
     let mut steps = vec![text::line_working(line).to_owned()];
+    if matches!(line, Line::Wound | Line::TakeHome) && !state.plan.wounds().is_empty() {
+        steps.push(text::WOUNDS_WORKING.into());
+    }
     if let Weighed::FieldDressed(_, Legs::Off) = state.plan.animal().weighed() {
         steps.push(text::LEGS_WORKING.into());
     }
@@ -81,6 +84,8 @@ fn inputs(state: &State, line: Line) -> Vec<Input> {
     let lean = || figure(text::LEAN_OF_HANGING, &row.lean);
     let bone = || figure(text::BONE_OF_REST, &tables::non_lean(animal.species()).bone);
     let shot = || figure(text::LOST_TO_SHOT, tables::shot_loss(losses.shot));
+    // Marked wounds stand in for the average of the shot.
+    let marked = !plan.wounds().is_empty();
     let left = || figure(text::LEFT_ON_BONES, tables::left_behind(losses.care));
     let dried = || figure(text::DRIED, &tables::dried(losses.hung_days));
     let mut inputs = match line {
@@ -88,11 +93,13 @@ fn inputs(state: &State, line: Line) -> Vec<Input> {
         Line::HeadHideFeet => vec![hanging()],
         Line::Bone | Line::Trim => vec![lean(), bone()],
         Line::Drying => vec![lean(), bone(), dried()],
+        Line::Wound if marked => vec![input(text::SHARES, None, Grade::C, Source::MuscleCatalogue)],
         Line::Wound => vec![shot()],
         Line::LeftBehind => vec![left()],
         Line::NotRecovered | Line::Discarded => {
             vec![input(text::SHARES, None, Grade::C, Source::MuscleCatalogue)]
         }
+        Line::TakeHome if marked => vec![dressed(), hanging(), lean(), left(), dried()],
         Line::TakeHome => vec![dressed(), hanging(), lean(), shot(), left(), dried()],
     };
     inputs.extend(adjustments(animal, line));

@@ -120,7 +120,7 @@ pub fn numbers(areas: &[AreaView], space: Space, pixels: f64) -> Labels {
 fn shown(areas: &[AreaView], frame: Frame) -> Vec<&AreaView> {
     let inside =
         |(x, y): Point| x > frame.x && x < frame.x + frame.width && y > frame.y && y < frame.y + frame.height;
-    areas.iter().filter(|view| view.open && inside(view.area.label)).collect()
+    areas.iter().filter(|view| view.is_open() && inside(view.area.label)).collect()
 }
 
 fn placed(
@@ -159,21 +159,19 @@ fn space(label: &Label, width: f64, size: f64) -> Frame {
 
 #[cfg(test)]
 mod tests {
-    use std::rc::Rc;
-
     use hindsaddle_model::anatomy::View;
     use hindsaddle_model::animal::Animal;
     use hindsaddle_model::plan::Plan;
-    use yew::Reducible;
 
     use super::*;
-    use crate::store::{Msg, State};
+    use crate::store::State;
     use crate::text::Units;
     use crate::views::plate_view::scene;
 
     fn labelled(view: View, naming: Naming, width: f64) -> Labels {
-        let state = Rc::new(State::new(Plan::new(Animal::example()), None, Units::Pounds, None));
-        let state = state.reduce(Msg::View(view)).reduce(Msg::Naming(naming));
+        let mut state = State::new(Plan::new(Animal::example()), None, Units::Pounds, None);
+        state.look.view = view;
+        state.look.naming = naming;
         scene(&state, width).labels
     }
 

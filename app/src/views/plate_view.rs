@@ -31,12 +31,28 @@ pub struct AreaView {
     pub taken: bool,
     /// Whether it is being decided.
     pub picked: bool,
-    /// Whether it was lifted off, to show what lies beneath.
-    pub lifted: bool,
-    /// Whether it can be pressed: it is neither lifted nor still covered.
-    pub open: bool,
+    /// Whether it can be pressed.
+    pub cover: Cover,
     /// What is said of it.
     pub name: String,
+}
+
+/// What lifting layers off did to a muscle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Cover {
+    /// It lies open and can be pressed.
+    Open,
+    /// It lies under another that has not been lifted.
+    Covered,
+    /// It was lifted off.
+    Lifted,
+}
+
+impl AreaView {
+    /// Whether it can be pressed.
+    pub fn is_open(&self) -> bool {
+        self.cover == Cover::Open
+    }
 }
 
 /// Everything drawn.
@@ -146,13 +162,13 @@ fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<AreaView> {
         let beneath = self::plate(View::Inner, state.plan.animal().species());
         areas.extend(beneath.areas.iter().map(|area| AreaView {
             id: format!("{}-in", area.muscle.id()),
-            open: layer(area.muscle) <= lifted,
+            cover: if layer(area.muscle) <= lifted { Cover::Open } else { Cover::Covered },
             ..area_view(state, area, pixels)
         }));
     }
     areas.extend(plate.areas.iter().map(|area| {
-        let lifted = layer(area.muscle) <= lifted;
-        AreaView { lifted, open: !lifted, ..area_view(state, area, pixels) }
+        let cover = if layer(area.muscle) <= lifted { Cover::Lifted } else { Cover::Open };
+        AreaView { cover, ..area_view(state, area, pixels) }
     }));
     areas
 }
@@ -170,8 +186,7 @@ fn area_view(state: &State, area: &Rc<Area>, pixels: f64) -> AreaView {
         marks,
         taken,
         picked: state.muscle == Some(area.muscle),
-        lifted: false,
-        open: true,
+        cover: Cover::Open,
         name: name(area, side, forecast, &state.plan, state.units, every_cut),
         area: area.clone(),
     }
@@ -241,7 +256,7 @@ pub fn neighbour(areas: &[AreaView], index: usize, toward: Toward) -> Option<usi
             Toward::Down => (dy, dx),
         };
         // Nothing more than 60 degrees off the direction counts as lying there.
-        if other == index || !view.open || along <= 0.0 || aside.abs() > along * 1.75 {
+        if other == index || !view.is_open() || along <= 0.0 || aside.abs() > along * 1.75 {
             continue;
         }
         let distance = along + 2.0 * aside.abs();
@@ -254,7 +269,7 @@ pub fn neighbour(areas: &[AreaView], index: usize, toward: Toward) -> Option<usi
 
 #[cfg(test)]
 mod tests {
-    use hindsaddle_model::anatomy::{Muscle, Sides};
+    use hindsaddle_model::anatomy::{Muscle, Region, Sides};
     use hindsaddle_model::animal::Animal;
     use hindsaddle_model::plan::Action;
     use hindsaddle_model::product::{Cut, Product, RoastSize};
@@ -264,16 +279,15 @@ mod tests {
     use super::*;
     use crate::plate::marks::knife_places;
     use crate::plate::peel::LAYERS;
-    use crate::store::Msg;
-    use yew::Reducible;
 
     fn example() -> State {
         State::new(Plan::new(Animal::example()), None, Units::Pounds, None)
     }
 
-    fn look(state: State, messages: &[Msg]) -> State {
-        let state = messages.iter().fold(Rc::new(state), |state, message| state.reduce(message.clone()));
-        (*state).clone()
+    fn looked(view: View, region: Option<Region>, peel: u8) -> State {
+        let mut state = example();
+        state.look = Look { view, region, peel, ..state.look };
+        state
     }
 
     /// Cuts of every product at sizes from the thinnest to the thickest.
@@ -343,10 +357,10 @@ mod tests {
     #[test]
     fn the_arrow_keys_reach_every_open_muscle() {
         for (view, peel) in [(View::Outer, 0), (View::Outer, 2), (View::Outer, LAYERS), (View::Inner, 0)] {
-            let state = look(example(), &[Msg::View(view), Msg::Peel(peel)]);
+            let state = looked(view, None, peel);
             let areas = scene(&state, 1440.0).areas;
-            let open = areas.iter().filter(|view| view.open).count();
-            let mut reached = vec![areas.iter().position(|view| view.open).unwrap()];
+            let open = areas.iter().filter(|view| view.is_open()).count();
+            let mut reached = vec![areas.iter().position(AreaView::is_open).unwrap()];
             let mut next = 0;
             while let Some(from) = reached.get(next).copied() {
                 next += 1;
@@ -368,16 +382,16 @@ mod tests {
     fn lifting_every_layer_shows_everything_beneath() {
         let mut open = 0;
         for peel in 0..=LAYERS {
-            let areas = scene(&look(example(), &[Msg::Peel(peel)]), 1440.0).areas;
-            let lifted = areas.iter().filter(|view| view.lifted).count();
+            let areas = scene(&looked(View::Outer, None, peel), 1440.0).areas;
+            let lifted = areas.iter().filter(|view| view.cover == Cover::Lifted).count();
             assert!(peel == 0 || lifted > open, "{peel}");
             open = lifted;
         }
-        let areas = scene(&look(example(), &[Msg::Peel(LAYERS)]), 1440.0).areas;
+        let areas = scene(&looked(View::Outer, None, LAYERS), 1440.0).areas;
         for muscle in
             Muscle::ALL.into_iter().filter(|muscle| tables::muscle(*muscle).views.contains(&View::Inner))
         {
-            assert!(areas.iter().any(|view| view.open && view.area.muscle == muscle), "{muscle:?}");
+            assert!(areas.iter().any(|view| view.is_open() && view.area.muscle == muscle), "{muscle:?}");
         }
     }
 
@@ -385,10 +399,9 @@ mod tests {
     /// each border.
     #[test]
     fn a_muscle_of_a_region_is_as_large_as_a_thumb() {
-        use hindsaddle_model::anatomy::Region;
         for view in [View::Outer, View::Inner] {
             for region in Region::ALL {
-                let state = look(example(), &[Msg::View(view), Msg::Zoom(Some(region))]);
+                let state = looked(view, Some(region), 0);
                 let scene = scene(&state, 360.0);
                 for view in
                     scene.areas.iter().filter(|view| tables::muscle(view.area.muscle).region == region)

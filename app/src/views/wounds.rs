@@ -109,7 +109,8 @@ mod tests {
             for area in &plate.areas {
                 let wound = marked(Side::Left, &plate, area.label);
                 let (x, y) = plate.on_this_animal((f64::from(wound.x) * UNITS, f64::from(wound.y) * -UNITS));
-                let off = ((x - area.label.0).powi(2) + (y - area.label.1).powi(2)).sqrt();
+                let (dx, dy) = (x - area.label.0, y - area.label.1);
+                let off = (dx * dx + dy * dy).sqrt();
                 assert!(off < UNITS, "{species:?} {:?}: {off:.1} away", area.muscle);
             }
         }

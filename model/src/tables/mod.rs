@@ -11,7 +11,7 @@ mod yields;
 pub use adjustments::{Adjustment, ShareRow, Shifts, hind_leg, season_weight, share_row, shifts};
 pub use losses::{dried, left_behind, legs_on_per_legs_off, shot_loss};
 pub use muscles::{MUSCLES, MuscleRow, REFERENCE_HANGING, Size, muscle};
-pub use neighbours::neighbours;
+pub use neighbours::{neighbours, touching};
 pub use portions::{PORTIONS, PortionRow, portion};
 pub use territory::{Territory, territory};
 pub use yields::{

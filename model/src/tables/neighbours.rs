@@ -14,6 +14,16 @@ pub fn neighbours(view: View) -> &'static [(Muscle, Muscle)] {
     }
 }
 
+/// The muscles that touch one on any side of the plate, in the order of [`Muscle::ALL`].
+pub fn touching(muscle: Muscle) -> impl Iterator<Item = Muscle> {
+    Muscle::ALL.into_iter().filter(move |other| {
+        [View::Outer, View::Inner, View::Above]
+            .into_iter()
+            .flat_map(neighbours)
+            .any(|pair| *pair == (muscle, *other) || *pair == (*other, muscle))
+    })
+}
+
 static OUTER: &[(Muscle, Muscle)] = &[
     (Muscle::Neck, Muscle::NeckStraps),
     (Muscle::Neck, Muscle::Cape),

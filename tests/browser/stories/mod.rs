@@ -2,3 +2,4 @@
 
 mod open_the_page;
 mod plan_an_animal;
+mod work_the_plate;
