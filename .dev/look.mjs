@@ -1,5 +1,5 @@
 // Owns a look at the built page, for whoever changes it: opens dist/ in a headless browser and saves a picture.
-//   node .dev/look.mjs OUT.png [--at '#LINK'] [--size 360x740] [--theme light|dark] [--full]
+//   node .dev/look.mjs OUT.png [--at '#LINK'] [--size 360x740] [--theme light|dark|forced] [--full]
 //                      [--press 'BUTTON NAME'] [--run 'JAVASCRIPT'] [--print]
 // --press and --run may be repeated and happen in their order; what --run returns is shown.
 // --full takes the whole page instead of one screen. --print saves the pages on paper: OUT.pdf, and a PNG of each.
@@ -112,7 +112,8 @@ async function press(name) {
 
 async function take({ out, at, width, height, theme, full, print, acts }) {
   await devtools("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: 1, mobile: width < 700 });
-  await devtools("Emulation.setEmulatedMedia", { features: [{ name: "prefers-color-scheme", value: theme }] });
+  const features = theme === "forced" ? [{ name: "forced-colors", value: "active" }] : [{ name: "prefers-color-scheme", value: theme }];
+  await devtools("Emulation.setEmulatedMedia", { features });
   await post(`${session}/url`, { url: address + at });
   // The starting note goes away when the page has started.
   await run("new Promise((started) => (function look() { document.getElementById('start') ? requestAnimationFrame(look) : started(0); })())");
