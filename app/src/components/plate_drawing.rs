@@ -97,7 +97,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
-                { for scene.areas.iter().filter(|view| view.is_open()).map(|view| letter(view, size)) }
+                { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| letter(view, size)) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {
                     <g key={place} class="label">{ label(shown, scene.labels.size) }</g>
                 }) }

@@ -40,13 +40,11 @@ pub fn Tally(props: &TallyProps) -> Html {
             <p class="unseen" role="status" aria-label={text::TALLY}>{ text::tally(forecast, props.units) }</p>
             <div class="tally-bar">
                 <button type="button" class="figure" aria-label={text::how(text::ALL_PACKAGES)} onclick={explain(Topic::Packages)}>
-                    <span class="big">{ text::about(packs) }</span>
-                    <span class="unit">{ text::packages(packs.likely()) }</span>
+                    <span class="big">{ text::about(packs) }{ " " }<small>{ text::packages(packs.likely()) }</small></span>
                     <span class="ends">{ text::count_ends(packs).unwrap_or_default() }</span>
                 </button>
                 <button type="button" class="figure" aria-label={text::how(text::TAKE_HOME)} onclick={explain(Topic::Line(Line::TakeHome))}>
-                    <span class="big">{ text::mass_likely(forecast.take_home, props.units) }</span>
-                    <span class="unit">{ text::TO_TAKE_HOME }</span>
+                    <span class="big">{ text::mass_likely(forecast.take_home, props.units) }{ " " }<small>{ text::TO_TAKE_HOME }</small></span>
                     <span class="ends">{ text::mass_ends(forecast.take_home, props.units).unwrap_or_default() }</span>
                 </button>
                 <button type="button" class="tool tally-toggle" aria-expanded={open.to_string()} onclick={toggle}>
@@ -56,7 +54,7 @@ pub fn Tally(props: &TallyProps) -> Html {
             <ul class="chips" aria-hidden="true">
                 { for products.iter().map(|row| html! {
                     <li key={row.product.id()} class={classes!("chip", format!("is-{}", row.product.id()))}>
-                        <b>{ text::product_mark(row.product) }</b>{ &row.packs }
+                        <b>{ text::product_mark(row.product) }</b>{ text::product(row.product) }{ " " }{ &row.packs }
                     </li>
                 }) }
             </ul>

@@ -43,8 +43,10 @@ pub fn marks(axis: &[(f64, f64)], parts: &[PartForecast], length: Option<Length>
             let past = PAST_END / axis.length;
             let from = if index == 0 { -past } else { part.span.0 };
             let to = if index == last { 1.0 + past } else { part.span.1 };
+            // Where a wound ends a part, no knife goes.
+            let ends = (index == 0 || parts[index - 1].spoiled, index == last || parts[index + 1].spoiled);
             let (lines, every_cut) =
-                if part.spoiled { (String::new(), true) } else { lines(&axis, part, length, pixels) };
+                if part.spoiled { (String::new(), true) } else { lines(&axis, part, ends, length, pixels) };
             let beside = if part.spoiled { unspoiled(parts, index) } else { part };
             Marks {
                 product: beside.cut.product(),
@@ -108,11 +110,17 @@ pub fn knife_places(part: &PartForecast) -> Vec<f64> {
         .collect()
 }
 
-fn lines(axis: &Axis, part: &PartForecast, length: Option<Length>, pixels: f64) -> (String, bool) {
+fn lines(
+    axis: &Axis,
+    part: &PartForecast,
+    ends: (bool, bool),
+    length: Option<Length>,
+    pixels: f64,
+) -> (String, bool) {
     match part.cut {
         Cut::Grind => (String::new(), true),
         Cut::Discard => (strike(axis, part), true),
-        Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => knife_lines(axis, part, pixels),
+        Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => knife_lines(axis, part, ends, pixels),
         Cut::Stew(edge) => (cubes(axis, part, length, edge, pixels), true),
     }
 }
@@ -124,7 +132,7 @@ fn strike(axis: &Axis, part: &PartForecast) -> String {
     path
 }
 
-fn knife_lines(axis: &Axis, part: &PartForecast, pixels: f64) -> (String, bool) {
+fn knife_lines(axis: &Axis, part: &PartForecast, ends: (bool, bool), pixels: f64) -> (String, bool) {
     let places = knife_places(part);
     let spacing = part.pieces.pitch * axis.length * pixels;
     let every = if spacing > 0.0 { (CLOSEST / spacing).ceil().max(1.0) as usize } else { 1 };
@@ -132,7 +140,9 @@ fn knife_lines(axis: &Axis, part: &PartForecast, pixels: f64) -> (String, bool) 
     // A roast keeps the ends of its muscle: no knife goes there.
     let keeps_ends = part.cut.product() == Some(Product::Roast);
     for u in places.iter().step_by(every) {
-        if keeps_ends && !(0.001..0.999).contains(u) {
+        let at_end =
+            (ends.0 && (u - part.span.0).abs() < 0.001) || (ends.1 && (u - part.span.1).abs() < 0.001);
+        if keeps_ends && at_end {
             continue;
         }
         let (a, b) = axis.across(*u);

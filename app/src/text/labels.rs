@@ -68,11 +68,11 @@ pub const VIEW: &str = "View";
 /// Region buttons.
 pub const REGIONS: &str = "Region";
 /// The whole animal.
-pub const WHOLE: &str = "Whole deer";
+pub const WHOLE: &str = "Whole animal";
 /// The legend.
 pub const LEGEND: &str = "Legend";
 /// What to do first, on a phone.
-pub const TAP_REGION: &str = "Tap the deer to come closer, then tap a muscle.";
+pub const TAP_REGION: &str = "Tap the animal to come closer, then tap a muscle.";
 /// What to do first, elsewhere.
 pub const TAP_MUSCLE: &str = "Tap a muscle to decide what it becomes.";
 /// Give a whole region one product.
@@ -138,7 +138,7 @@ pub const SILVERSKIN: &str = "Silverskin";
 /// The tally.
 pub const TALLY: &str = "Tally";
 /// Details of the tally.
-pub const SHOW_TALLY: &str = "All";
+pub const SHOW_TALLY: &str = "More";
 /// Fewer details.
 pub const HIDE_TALLY: &str = "Less";
 /// Under the take-home weight.

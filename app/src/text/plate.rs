@@ -8,7 +8,7 @@ use crate::store::Naming;
 /// The row of tools.
 pub const TOOLS: &str = "Tools of the plate";
 /// All the way back.
-pub const BACK_TO_WHOLE: &str = "\u{2039} Whole deer";
+pub const BACK_TO_WHOLE: &str = "\u{2039} Whole animal";
 /// The tool that gives one product to many muscles.
 pub const PAINT: &str = "Paint";
 /// The tool that marks a wound.
@@ -16,7 +16,7 @@ pub const WOUND: &str = "Wound";
 /// The tool that names the muscles.
 pub const NAMES: &str = "Names";
 /// The tool that lifts muscles off.
-pub const PEEL: &str = "Lift";
+pub const PEEL: &str = "Lift off";
 /// The tool that saves the picture.
 pub const SAVE: &str = "Save";
 /// What to do with a brush.
@@ -30,9 +30,9 @@ pub const REMOVE: &str = "Remove";
 /// A wound without a pointer.
 pub const ADD_WOUND: &str = "Mark one behind the shoulder";
 /// Who should not eat it, after the caution about the bullet path.
-pub const LEAD_CAUTION: &str = "Lead fragments have been found well over a foot (45 cm) from the wound. Venison shot with lead, above all ground, is not for young children or anyone pregnant. Your health department decides.";
+pub const LEAD_CAUTION: &str = "Lead fragments have been found as far as 18 in (45 cm) from the wound. Venison shot with lead, above all ground, is not for young children or anyone pregnant. Your health department decides.";
 /// Beside the choice of the shot, while wounds are marked.
-pub const WOUNDS_COUNT: &str = "You marked wounds on the plate: they are what the shot spoiled, and this choice waits until they are removed.";
+pub const WOUNDS_COUNT: &str = "What you mark is what the shot spoiled: it stands in for the average loss of a shot, so the take-home weight may rise or fall. Mark where it went in and where it came out.";
 /// How a muscle is found by those around it.
 pub const NEXT_TO: &str = "Next to";
 /// Save as SVG.
@@ -68,8 +68,8 @@ pub fn shown_side(side: Side) -> &'static str {
 /// The switch between the sides, by the one that is shown.
 pub fn side_switch(side: Side) -> &'static str {
     match side {
-        Side::Left => "Left \u{21c4}",
-        Side::Right => "Right \u{21c4}",
+        Side::Left => "Left side",
+        Side::Right => "Right side",
     }
 }
 

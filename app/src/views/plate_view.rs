@@ -76,6 +76,16 @@ pub struct Scene {
     pub wounds: Vec<WoundView>,
 }
 
+impl Scene {
+    /// Whether a place lies in a wound.
+    pub fn is_spoiled(&self, (x, y): (f64, f64)) -> bool {
+        self.wounds.iter().any(|wound| {
+            let (dx, dy) = (x - wound.at.0, y - wound.at.1);
+            dx * dx + dy * dy < wound.radius * wound.radius
+        })
+    }
+}
+
 /// How many CSS pixels a unit of the drawing takes in a window of `width`.
 fn pixels(width: f64, frame: Frame) -> f64 {
     let plate = if width < 700.0 {

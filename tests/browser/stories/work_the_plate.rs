@@ -61,11 +61,11 @@ fn a_wound_is_tapped_moved_enlarged_and_removed() {
 #[test]
 fn lifting_layer_by_layer_shows_what_lies_beneath() {
     let page = Page::open(Screen::DESKTOP);
-    act::press(&page, Role::Button, "Lift");
+    act::press(&page, Role::Button, "Lift off");
     see::gone(&page, Role::Button, starting("Top round: "));
     page.script("document.querySelector('input[type=range]').focus()");
     act::key(&page, Key::End);
-    see::says(&page, Role::Region, Name::from("Lift"), "Neck, back and belly off too");
+    see::says(&page, Role::Region, Name::from("Lift off"), "Neck, back and belly off too");
     see::shown(&page, Role::Button, starting("Tenderloin: "));
     see::gone(&page, Role::Button, starting("Sirloin: "));
     act::press(&page, Role::Button, starting("Top round: "));
@@ -98,7 +98,7 @@ fn two_fingers_and_the_wheel_come_closer_and_the_way_back_is_a_tap() {
     act::pinch(&phone, phone.middle("#plate"), 60.0, 180.0);
     let near = shown(&phone);
     assert!(near < whole / 2.0, "{near} of {whole}");
-    act::press(&phone, Role::Button, "‹ Whole deer");
+    act::press(&phone, Role::Button, "‹ Whole animal");
     assert_eq!(shown(&phone), whole);
     act::press(&phone, Role::Button, "Hind leg");
     assert!(shown(&phone) < whole);
