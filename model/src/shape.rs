@@ -81,33 +81,60 @@ pub fn shape(forecast: &Forecast, package: &Package) -> Shape {
             laid_out(Block::new(across, across, PATTY), patties.max(1), true)
         }
         Contents::Pooled => {
-            let side = square_side(loose_volume(package), FLAT_PACK.value);
-            Shape { block: Block::new(side, side, FLAT_PACK.value), stacked: 0 }
+            let loose = Loose::of(forecast, package);
+            let thickness = longer(FLAT_PACK.value, loose.thinnest);
+            let side = square_side(loose.volume, thickness);
+            Shape { block: Block::new(side, side, thickness), stacked: 0 }
         }
     }
 }
 
-/// Loose meat pressed flat in a zip bag: as thick as it then is.
-pub fn slab_in(bag: &BagRow, package: &Package) -> Block {
-    let covered = (bag.flat.to_square_mm() / (bag.width * bag.length).to_square_mm()).sqrt();
-    Block::new(bag.length * covered, bag.width * covered, loose_volume(package) / bag.flat)
+/// Loose meat on its way into a bag.
+#[derive(Clone, Copy, Debug)]
+pub struct Loose {
+    volume: Volume,
+    /// Cubes lie no flatter than they are.
+    thinnest: Length,
 }
 
-/// The smallest bag in which loose meat lies flat, or the largest if it is then no thicker than freezes in a
-/// day.
-pub fn bag_for_loose(package: &Package) -> Option<&'static BagRow> {
-    let no_thicker = |most: Length| move |bag: &&BagRow| slab_in(bag, package).thickness <= most;
-    BAGS.iter()
-        .find(no_thicker(FLAT_PACK.value))
-        .or_else(|| BAGS.iter().rev().find(no_thicker(THICKEST_PACK.value)))
-}
-
-fn loose_volume(package: &Package) -> Volume {
-    let meat = package.mass / MEAT;
-    match package.product {
-        Product::Stew => meat / (1.0 - BETWEEN_CUBES),
-        Product::Grind | Product::Roast | Product::Steak | Product::Chop => meat,
+impl Loose {
+    /// The pooled meat of a package: cubes with the space between them, of the largest edge that is cut.
+    pub fn of(forecast: &Forecast, package: &Package) -> Self {
+        let meat = package.mass / MEAT;
+        match package.product {
+            Product::Stew => {
+                let parts = forecast.muscles.iter().flat_map(|muscle| muscle.sides.iter().flatten());
+                let edges = parts.filter_map(|part| match part.cut {
+                    Cut::Stew(edge) => Some(edge),
+                    Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) | Cut::Grind | Cut::Discard => None,
+                });
+                Self { volume: meat / (1.0 - BETWEEN_CUBES), thinnest: edges.fold(Length::ZERO, longer) }
+            }
+            Product::Grind | Product::Roast | Product::Steak | Product::Chop => {
+                Self { volume: meat, thinnest: Length::ZERO }
+            }
+        }
     }
+
+    /// Pressed flat in a zip bag: over all of it, or over as much as the cubes take lying side by side.
+    pub fn in_bag(&self, bag: &BagRow) -> Block {
+        let thickness = longer(self.volume / bag.flat, self.thinnest);
+        let covered = (self.volume / thickness).to_square_mm() / (bag.width * bag.length).to_square_mm();
+        let side = covered.sqrt();
+        Block::new(bag.length * side, bag.width * side, thickness)
+    }
+
+    /// The smallest bag in which it lies flat, or the largest if it is then no thicker than freezes in a day.
+    pub fn bag(&self) -> Option<&'static BagRow> {
+        let lies_within = |most: Length| move |bag: &&BagRow| self.volume / bag.flat <= most;
+        BAGS.iter()
+            .find(lies_within(longer(FLAT_PACK.value, self.thinnest)))
+            .or_else(|| BAGS.iter().rev().find(lies_within(THICKEST_PACK.value)))
+    }
+}
+
+pub(crate) fn longer(one: Length, other: Length) -> Length {
+    if other > one { other } else { one }
 }
 
 fn square_side(volume: Volume, thickness: Length) -> Length {

@@ -5,7 +5,7 @@ use std::ops::Add;
 use crate::forecast::Forecast;
 use crate::packages::{Contents, Package};
 use crate::product::Product;
-use crate::shape::{self, Block, Shape};
+use crate::shape::{self, Block, Loose, Shape, longer};
 use crate::tables::{BAGS, PAPER_ROLLS, TURNS, VACUUM_ALLOWANCE, VACUUM_ROLLS};
 use crate::units::Length;
 
@@ -139,13 +139,18 @@ pub fn wrapped(forecast: &Forecast, package: &Package, wrapping: &Wrapping) -> W
     let mut shape = shape::shape(forecast, package);
     let need = match wrapping.by[package.product as usize] {
         Wrap::Paper(fold) => paper(&shape.block, fold, wrapping.roll),
-        Wrap::Zip => match (package.contents, shape::bag_for_loose(package)) {
-            (Contents::Pooled, Some(row)) => {
-                shape = Shape { block: shape::slab_in(row, package), stacked: 0 };
-                Ok(Need::Bag(row.bag))
+        Wrap::Zip => match package.contents {
+            Contents::Pooled => {
+                let loose = Loose::of(forecast, package);
+                match loose.bag() {
+                    Some(row) => {
+                        shape = Shape { block: loose.in_bag(row), stacked: 0 };
+                        Ok(Need::Bag(row.bag))
+                    }
+                    None => Err(Misfit::NoBagTakesIt),
+                }
             }
-            (Contents::Pooled, None) => Err(Misfit::NoBagTakesIt),
-            (Contents::Pieces { .. } | Contents::Patties(_), _) => zip(&shape.block),
+            Contents::Pieces { .. } | Contents::Patties(_) => zip(&shape.block),
         },
         Wrap::Vacuum => match package.contents {
             Contents::Pieces { pieces, .. }
@@ -213,10 +218,6 @@ fn vacuum(block: &Block) -> Result<Need, Misfit> {
     }
     best.map(|(_, roll, length)| Need::VacuumBag { roll, length })
         .ok_or(Misfit::NoRollTakesIt { needs: block.girth() * 0.5 })
-}
-
-fn longer(one: Length, other: Length) -> Length {
-    if other > one { other } else { one }
 }
 
 /// What is used, bought, or in the cupboard.
