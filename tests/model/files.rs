@@ -1,8 +1,10 @@
-//! The files a person takes away: CSV by another reader, the calendar file by its own standard.
+//! The files a person takes away, read back by other people's readers, and letter for letter as the standards
+//! have them.
 
 use hindsaddle_model::csv::{csv, safe};
 use hindsaddle_model::dates::Date;
 use hindsaddle_model::ics::{Reminder, Stamp, calendar};
+use icalendar::{Calendar, CalendarComponent, Component, DatePerhapsTime};
 use proptest::prelude::*;
 
 fn read(text: &str) -> Vec<Vec<String>> {
@@ -50,7 +52,7 @@ proptest! {
         for line in text.split("\r\n") {
             prop_assert!(line.len() <= 75 && !line.contains(['\r', '\n']));
         }
-        prop_assert_eq!(value(&text, "SUMMARY"), summary);
+        prop_assert_eq!(opened(&text), [(summary, "2027-02-28".to_owned(), "2027-03-01".to_owned())]);
     }
 }
 
@@ -60,23 +62,21 @@ fn written(summary: &str, key: &str) -> String {
     calendar("plan", made, &[Reminder { key, date, summary, description: "" }])
 }
 
-/// Unfolds, finds a property and takes its escapes out, as RFC 5545, 3.1 and 3.3.11 say.
-fn value(text: &str, name: &str) -> String {
-    let unfolded = text.replace("\r\n ", "");
-    let mut lines = unfolded.split("\r\n");
-    let line = lines.find(|line| line.starts_with(&format!("{name}:"))).unwrap();
-    let mut letters = line[name.len() + 1..].chars();
-    let mut value = String::new();
-    while let Some(letter) = letters.next() {
-        match (letter, letter == '\\') {
-            (_, true) => match letters.next().unwrap() {
-                'n' => value.push('\n'),
-                escaped => value.push(escaped),
-            },
-            (letter, false) => value.push(letter),
-        }
-    }
-    value
+/// Summary, first day and the day after the last of each entry, as a calendar reads them.
+fn opened(text: &str) -> Vec<(String, String, String)> {
+    let calendar: Calendar = text.parse().unwrap();
+    let events = calendar.components.iter().filter_map(CalendarComponent::as_event);
+    let day = |date: Option<DatePerhapsTime>| match date {
+        Some(DatePerhapsTime::Date(date)) => date.to_string(),
+        Some(DatePerhapsTime::DateTime(_)) | None => panic!("an entry lasts the day"),
+    };
+    events
+        .map(|event| {
+            assert_eq!(event.get_timestamp().unwrap().to_rfc3339(), "2026-11-25T07:05:09+00:00");
+            let summary = event.get_summary().unwrap_or_default().to_owned();
+            (summary, day(event.get_start()), day(event.get_end()))
+        })
+        .collect()
 }
 
 #[test]
