@@ -33,14 +33,20 @@ pub fn safe(field: &str) -> String {
 }
 
 fn push_field(text: &mut String, field: &str) {
-    let is_plain = !field.contains([',', '"', '\r', '\n']) && field.trim().len() == field.len();
+    let is_plain =
+        !field.contains([',', '"', '\r', '\n']) && !field.starts_with(' ') && !field.ends_with(' ');
     if is_plain {
         text.push_str(field);
-    } else {
-        text.push('"');
-        text.push_str(&field.replace('"', "\"\""));
-        text.push('"');
+        return;
     }
+    text.push('"');
+    for letter in field.chars() {
+        if letter == '"' {
+            text.push('"');
+        }
+        text.push(letter);
+    }
+    text.push('"');
 }
 
 #[cfg(test)]

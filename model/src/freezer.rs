@@ -236,8 +236,8 @@ const EPSILON: f64 = 1e-9;
 /// that is heavier than a day's load, which no day takes.
 fn fill(packages: &[Package], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
     let a_day = a_day * (1.0 + EPSILON);
-    let mut queue: Vec<usize> = (0..packages.len()).collect();
-    queue.sort_by_key(|index| turn(packages[*index].product));
+    let of = |turn: Turn| (0..packages.len()).filter(move |index| Turn::of(packages[*index].product) == turn);
+    let queue = Turn::ALL.into_iter().flat_map(of);
     let mut waiting: Mass = packages.iter().map(|package| package.mass).sum();
     let (mut days, mut late) = (Vec::new(), Vec::new());
     let (mut frozen, mut mass, mut today) = (Mass::ZERO, Mass::ZERO, Vec::new());
@@ -266,12 +266,23 @@ fn fill(packages: &[Package], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
     (days, late)
 }
 
-/// Ground meat first, then stew, then whole cuts.
-fn turn(product: Product) -> u8 {
-    match product {
-        Product::Grind => 0,
-        Product::Stew => 1,
-        Product::Roast | Product::Steak | Product::Chop => 2,
+/// Who goes into the freezer when.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Turn {
+    Ground,
+    Stew,
+    Whole,
+}
+
+impl Turn {
+    const ALL: [Turn; 3] = [Turn::Ground, Turn::Stew, Turn::Whole];
+
+    fn of(product: Product) -> Turn {
+        match product {
+            Product::Grind => Turn::Ground,
+            Product::Stew => Turn::Stew,
+            Product::Roast | Product::Steak | Product::Chop => Turn::Whole,
+        }
     }
 }
 

@@ -75,12 +75,14 @@ fn digits(date: Date) -> String {
 /// Text as RFC 5545, 3.3.11 wants it. Control characters other than the end of a line are left out.
 fn escaped(text: &str) -> String {
     let mut escaped = String::new();
-    for letter in text.replace("\r\n", "\n").replace('\r', "\n").chars() {
+    let mut letters = text.chars().peekable();
+    while let Some(letter) = letters.next() {
         match letter {
             '\\' => escaped.push_str("\\\\"),
             ';' => escaped.push_str("\\;"),
             ',' => escaped.push_str("\\,"),
-            '\n' => escaped.push_str("\\n"),
+            '\r' if letters.peek() == Some(&'\n') => {}
+            '\n' | '\r' => escaped.push_str("\\n"),
             letter if letter.is_control() && letter != '\t' => {}
             letter => escaped.push(letter),
         }

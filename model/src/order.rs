@@ -65,21 +65,28 @@ const CHOICE: u8 = 4;
 /// away has no step.
 pub fn working_order(plan: &Plan) -> Vec<Step> {
     let taken = Muscle::ALL.into_iter().filter(|muscle| plan.is_recovered(*muscle));
-    let mut steps: Vec<(u8, Muscle, Why)> = taken
-        .filter_map(|muscle| {
-            let cuts = Side::ALL.into_iter().flat_map(|side| plan.division(muscle, side).spans());
-            let why = why(muscle, cuts.map(|(_, _, cut)| cut))?;
-            Some((rank(muscle, why), muscle, why))
-        })
-        .collect();
-    steps.sort_by_key(|(rank, muscle, why)| (*why, *rank, *muscle));
+    let cuts = |muscle| Side::ALL.into_iter().flat_map(move |side| plan.division(muscle, side).spans());
+    let muscles =
+        taken.filter_map(|muscle| Some((why(muscle, cuts(muscle).map(|(_, _, cut)| cut))?, muscle)));
     let mut steps: Vec<Step> =
-        steps.into_iter().map(|(_, muscle, why)| Step { task: Task::Muscle(muscle), why }).collect();
+        in_order(muscles).into_iter().map(|(why, muscle)| Step { task: Task::Muscle(muscle), why }).collect();
     // Squaring-up and ends fall into the tub from any cut, so there is a tub as soon as there is a muscle.
     if !steps.is_empty() {
         steps.push(Step { task: Task::Tub, why: Why::GrindLast });
     }
     steps
+}
+
+/// Muscles in working order: by why, then by rank, then as they come. They are put in one by one, because the
+/// library's sort is 8 kB of the page for each type it is used on.
+pub(crate) fn in_order(muscles: impl Iterator<Item = (Why, Muscle)>) -> Vec<(Why, Muscle)> {
+    let key = |(why, muscle): (Why, Muscle)| (why, rank(muscle, why));
+    let mut ordered: Vec<(Why, Muscle)> = Vec::with_capacity(Muscle::COUNT);
+    for entry in muscles {
+        let place = ordered.iter().position(|other| key(*other) > key(entry));
+        ordered.insert(place.unwrap_or(ordered.len()), entry);
+    }
+    ordered
 }
 
 /// When a muscle with these cuts is worked on: as early as the most pressing of them. None for one that is
@@ -106,7 +113,7 @@ fn why_product(muscle: Muscle, product: Product) -> Why {
 }
 
 /// Inside one reason: tender before tough; trim from clean to sinewy, so that the slow cleaning comes last.
-pub(crate) fn rank(muscle: Muscle, why: Why) -> u8 {
+fn rank(muscle: Muscle, why: Why) -> u8 {
     let row = tables::muscle(muscle);
     match why {
         Why::TrimToTheTub | Why::GrindLast => row.silverskin,

@@ -4,7 +4,7 @@
 //! product's packages add up to its tally.
 
 use crate::anatomy::Muscle;
-use crate::forecast::{Forecast, MuscleForecast, PackRow, Tally};
+use crate::forecast::{Forecast, PackRow, Tally};
 use crate::grind::Ground;
 use crate::order;
 use crate::packing;
@@ -68,14 +68,15 @@ impl Package {
 /// Every package of a forecast in working order: whole cuts by muscle, then stew, then the tub. With `ground`,
 /// the tub is packed as the grinder gives it, with what is added; without, as the forecast's tally has it.
 pub fn packages(forecast: &Forecast, ground: Option<&Ground>) -> Vec<Package> {
-    let mut muscles: Vec<&MuscleForecast> = forecast.muscles.iter().collect();
-    muscles.sort_by_key(|row| {
-        let why = order::why(row.muscle, row.sides.iter().flatten().map(|part| part.cut));
-        (why.is_none(), why, why.map(|why| order::rank(row.muscle, why)), row.muscle)
+    let muscles = forecast.muscles.iter().filter_map(|row| {
+        let cuts = row.sides.iter().flatten().map(|part| part.cut);
+        Some((order::why(row.muscle, cuts)?, row.muscle))
     });
     let mut packages = Vec::new();
-    for row in muscles.into_iter().flat_map(|muscle| &muscle.packs) {
-        packages.extend(whole(row));
+    for (_, muscle) in order::in_order(muscles) {
+        for row in &forecast.muscles[muscle.index()].packs {
+            packages.extend(whole(row));
+        }
     }
     for tally in &forecast.tallies {
         match (tally.product, ground) {
