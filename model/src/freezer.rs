@@ -1,4 +1,4 @@
-//! Packages into the freezer: room, how much a day, which day each package goes in, and how long it takes.
+//! Packages into the freezer: room, how much a day, and which day each package goes in.
 //!
 //! A home freezer takes a few pounds a day. What waits stays in the refrigerator, within the published days;
 //! if that is not possible the answer says what would make it so.
@@ -6,8 +6,8 @@
 use crate::estimate::Estimate;
 use crate::packages::Package;
 use crate::product::Product;
-use crate::tables::{HEAT, HOLDING, LOADS, SPACE, THICKEST_PACK};
-use crate::units::{Density, Duration, Length, Mass, Temperature, Volume};
+use crate::tables::{HOLDING, LOADS, SPACE};
+use crate::units::{Density, Mass, Volume};
 
 /// Density of meat, fresh.
 pub const MEAT: Density = Density::kilograms_per_cubic_metre(crate::units::MUSCLE_GRAMS_PER_CUBIC_MM * 1e6);
@@ -284,76 +284,4 @@ impl Turn {
             Product::Roast | Product::Steak | Product::Chop => Turn::Whole,
         }
     }
-}
-
-/// How many faces of a pack the cold air reaches.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Faces {
-    /// Both: one layer, with air above and below.
-    Both,
-    /// One: it lies on another pack, which is like being twice as thick.
-    One,
-}
-
-/// What goes into Plank's equation, to be shown beside its answer.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Cold {
-    /// From the pack to the air, W/m²K: 8 to 15 in home freezers.
-    pub surface: f64,
-    /// Frozen meat, W/mK.
-    pub conductivity: f64,
-    /// Air of the freezer.
-    pub air: Temperature,
-    /// Where freezing begins.
-    pub freezing_point: Temperature,
-    /// Where the pack starts.
-    pub start: Temperature,
-    /// Of the meat.
-    pub density: Density,
-}
-
-impl Default for Cold {
-    /// Still air at the slow end of what was measured in home freezers; a pack out of the refrigerator.
-    fn default() -> Self {
-        Self {
-            surface: HEAT.surface.spread.likely(),
-            conductivity: HEAT.conductivity.spread.likely(),
-            air: HEAT.air.value,
-            freezing_point: HEAT.freezing_point.value,
-            start: HEAT.start.value,
-            density: HEAT.density.value,
-        }
-    }
-}
-
-/// Plank's shape factors of a slab.
-const P: f64 = 0.5;
-const R: f64 = 0.125;
-
-impl Cold {
-    /// Heat to be taken from a kilogram, J: to the freezing point, through it, and to halfway between it and
-    /// the air, which is the mean of a pack whose surface is as cold as the air.
-    pub fn heat(&self) -> f64 {
-        let above = self.start.kelvin_above(self.freezing_point);
-        let below = self.freezing_point.kelvin_above(self.air) / 2.0;
-        HEAT.latent_of_water.value * HEAT.water.value + HEAT.above.value * above + HEAT.below.value * below
-    }
-
-    /// How long a slab takes to freeze (Plank): t = ρ L / (Tf - Ta) (P D / h + R D² / k). A lower bound: the
-    /// freezer is warmed by what is put in, and its compressor has a limit.
-    pub fn freezing_time(&self, thickness: Length, faces: Faces) -> Duration {
-        let metres = match faces {
-            Faces::Both => thickness.to_mm() / 1000.0,
-            Faces::One => thickness.to_mm() / 500.0,
-        };
-        let drive = self.freezing_point.kelvin_above(self.air);
-        let heat = self.density.to_kilograms_per_cubic_metre() * self.heat();
-        let ways = P * metres / self.surface + R * metres * metres / self.conductivity;
-        Duration::seconds(heat / drive * ways)
-    }
-}
-
-/// Whether a pack is thicker than freezes in a day.
-pub fn is_too_thick(thickness: Length) -> bool {
-    thickness > THICKEST_PACK.value
 }

@@ -36,6 +36,7 @@ pub mod estimate;
 pub mod forecast;
 pub mod freezer;
 pub mod grind;
+pub mod heat;
 pub mod ics;
 pub mod labels;
 pub mod link;

@@ -78,7 +78,7 @@ pub fn working_order(plan: &Plan) -> Vec<Step> {
 }
 
 /// Muscles in working order: by why, then by rank, then as they come. They are put in one by one, because the
-/// library's sort is 8 kB of the page for each type it is used on.
+/// library's sort is 5 kB of the page for each type it is used on.
 pub(crate) fn in_order(muscles: impl Iterator<Item = (Why, Muscle)>) -> Vec<(Why, Muscle)> {
     let key = |(why, muscle): (Why, Muscle)| (why, rank(muscle, why));
     let mut ordered: Vec<(Why, Muscle)> = Vec::with_capacity(Muscle::COUNT);

@@ -131,11 +131,12 @@ sources! {
     CanadaCooking: Relayed, "Government of Canada table, as mirrored: game 74 degrees C (165 degrees F)";
     FsisThaw: Relayed, "FSIS wording on a seller's page: 24 hours in the refrigerator for each 5 lb; a pound of ground meat a full day";
     ThawPage: Weak, "A thawing guide: large roast 4 to 7 hours a pound, small roast 3 to 5, 1 in ground pack 24 h, 1 in steak 12 to 14 h";
+    RanchThaw: Weak, "A cattle ranch's cooking page: large roast 4 to 7 hours a pound, small roast 3 to 5, 1/2 to 3/4 in steak 12 h, 1 to 1 1/2 in stew 24 h";
     PlankEquation: Relayed, "Plank's equation, Encyclopaedia of Food Science: slab P 1/2, R 1/8";
     HomeFreezers: Measured, "Anderson et al. 2004, International Journal of Refrigeration 27:63: 8 to 15 W/m2K while freezing in five household models";
     EarleProperties: Relayed, "Earle, Unit Operations, appendix 7: latent heat 335 kJ/kg of water; heat capacities by water content";
     AshraeMeat: Relayed, "ASHRAE table, mirrored: sirloin begins to freeze at 28.9 degrees F (-1.7 degrees C)";
-    FrozenMeat: Measured, "Meat Refrigeration, chapter 13: frozen lean conducts about 1.3 W/mK";
+    FrozenMeat: Relayed, "Meat Refrigeration, chapter 13: frozen lean conducts about 1.3 W/mK";
     LabelSheets: CommonPractice, "Sheets as they are commonly sold, sizes from memory; measure yours";
     TradeSizes: CommonPractice, "Trade sizes and habits, from memory; unverified";
     CommonPractice: CommonPractice, "Common practice, no source";

@@ -45,11 +45,15 @@ const fn in_all(least: f64, most: f64) -> (Pace, Pace) {
 }
 
 /// The published thawing times. 24 hours for each 5 lb is 4.8 hours a pound.
-pub static THAW: [ThawRow; 6] = [
+pub static THAW: [ThawRow; 10] = [
     thaw(Piece::Large, a_pound(4.8, 4.8), Grade::B, Source::FsisThaw),
     thaw(Piece::Large, a_pound(4.0, 7.0), Grade::C, Source::ThawPage),
     thaw(Piece::SmallRoast, a_pound(3.0, 5.0), Grade::C, Source::ThawPage),
     thaw(Piece::Slices, in_all(12.0, 14.0), Grade::C, Source::ThawPage),
     thaw(Piece::Loose, in_all(24.0, 24.0), Grade::B, Source::FsisThaw),
     thaw(Piece::Loose, in_all(24.0, 24.0), Grade::C, Source::ThawPage),
+    thaw(Piece::Large, a_pound(4.0, 7.0), Grade::C, Source::RanchThaw),
+    thaw(Piece::SmallRoast, a_pound(3.0, 5.0), Grade::C, Source::RanchThaw),
+    thaw(Piece::Slices, in_all(12.0, 12.0), Grade::C, Source::RanchThaw),
+    thaw(Piece::Loose, in_all(24.0, 24.0), Grade::C, Source::RanchThaw),
 ];

@@ -30,9 +30,9 @@ pub static FATS: [FatRow; 2] = [
     },
 ];
 
-/// Target of a burger, percent.
+/// Target of a burger, percent; twice that is common.
 pub static BURGER_FAT: Figure = figure(10.0, 10.0, 20.0, Grade::C, Source::HunterBurger);
-/// Target of sausage, percent.
+/// Target of sausage, percent; the middle is judgement.
 pub static SAUSAGE_FAT: Figure = figure(20.0, 25.0, 30.0, Grade::C, Source::HunterBurger);
 /// The most fat that "ground beef" may hold: a measure to compare with, no rule for venison.
 pub static FAT_LIMIT: Fact<FatContent> = fact(FatContent::percent(30.0), Grade::C, Source::BeefSlides);

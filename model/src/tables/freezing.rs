@@ -2,8 +2,8 @@
 //! needs.
 
 use super::fact::{Fact, fact};
-use super::yields::{Figure, figure};
 use crate::freezer::Waits;
+use crate::heat::{Conductivity, HeatCapacity, HeatPerMass, SurfaceTransfer};
 use crate::sources::{Grade, Source};
 use crate::units::{Density, Length, Temperature};
 
@@ -73,11 +73,12 @@ pub static HOLDING: [HoldRow; 5] = [
 /// What Plank's equation takes.
 #[derive(Debug)]
 pub struct HeatRows {
-    /// Frozen lean meat along the way of the heat, W/mK; likely is a choice between the two ends (the higher
-    /// from memory).
-    pub conductivity: Figure,
-    /// From the pack to still air, W/m²K: the slow end is the default.
-    pub surface: Figure,
+    /// Through frozen lean meat: a choice between 1.3 ([`Source::FrozenMeat`]) and 1.6 W/mK (from memory).
+    pub conductivity: Fact<Conductivity>,
+    /// From the pack to still air: the slow end of 8 to 15 W/m²K.
+    pub surface: Fact<SurfaceTransfer>,
+    /// The same at the fast end.
+    pub surface_at_best: Fact<SurfaceTransfer>,
     /// Air of the freezer.
     pub air: Fact<Temperature>,
     /// Where lean meat begins to freeze.
@@ -88,27 +89,31 @@ pub struct HeatRows {
     pub density: Fact<Density>,
     /// Water in lean venison, as a part of its mass (from memory).
     pub water: Fact<f64>,
-    /// To freeze water, J/kg.
-    pub latent_of_water: Fact<f64>,
-    /// Heat capacity of meat above freezing, J/kgK.
-    pub above: Fact<f64>,
-    /// Below freezing, J/kgK.
-    pub below: Fact<f64>,
+    /// To freeze water.
+    pub latent_of_water: Fact<HeatPerMass>,
+    /// Of meat above freezing, by its water.
+    pub above: Fact<HeatCapacity>,
+    /// Of meat below freezing, by its water.
+    pub below: Fact<HeatCapacity>,
 }
 
-/// The inputs as the page shows them. The two heat capacities follow [`Source::EarleProperties`]' rule by
-/// water content.
+/// The inputs as the page shows them.
 pub static HEAT: HeatRows = HeatRows {
-    conductivity: figure(1.3, 1.4, 1.6, Grade::C, Source::FrozenMeat),
-    surface: figure(8.0, 8.0, 15.0, Grade::A, Source::HomeFreezers),
+    conductivity: fact(Conductivity::watts_per_metre_kelvin(1.4), Grade::D, Source::Judgement),
+    surface: fact(SurfaceTransfer::watts_per_square_metre_kelvin(8.0), Grade::A, Source::HomeFreezers),
+    surface_at_best: fact(
+        SurfaceTransfer::watts_per_square_metre_kelvin(15.0),
+        Grade::A,
+        Source::HomeFreezers,
+    ),
     air: fact(Temperature::celsius(-18.0), Grade::B, Source::FsisBasics),
     freezing_point: fact(Temperature::celsius(-1.7), Grade::B, Source::AshraeMeat),
     start: fact(Temperature::celsius(4.0), Grade::B, Source::FsisBasics),
     density: fact(Density::kilograms_per_cubic_metre(1050.0), Grade::D, Source::Judgement),
     water: fact(0.7357, Grade::D, Source::Analogy),
-    latent_of_water: fact(335.0e3, Grade::B, Source::EarleProperties),
-    above: fact(3304.6, Grade::C, Source::EarleProperties),
-    below: fact(1767.0, Grade::C, Source::EarleProperties),
+    latent_of_water: fact(HeatPerMass::joules_per_kilogram(335.0e3), Grade::B, Source::EarleProperties),
+    above: fact(HeatCapacity::joules_per_kilogram_kelvin(3304.6), Grade::C, Source::EarleProperties),
+    below: fact(HeatCapacity::joules_per_kilogram_kelvin(1767.0), Grade::C, Source::EarleProperties),
 };
 
 /// A pack thicker than this is warned of: by Plank's equation 2 in freezes in a day with air on both faces,

@@ -60,7 +60,7 @@ pub struct BagRow {
     pub width: Length,
     /// From the bottom to the zip.
     pub length: Length,
-    /// What a slab can cover with the air pressed out and the zip closed: about four fifths (judgement).
+    /// What a slab can cover with the air pressed out and the zip closed: about five sixths of it (judgement).
     pub flat: Area,
     /// How good the size is.
     pub grade: Grade,
