@@ -33,6 +33,7 @@ pub mod csv;
 pub mod dates;
 pub mod ensemble;
 pub mod estimate;
+pub mod fat;
 pub mod forecast;
 pub mod freezer;
 pub mod grind;

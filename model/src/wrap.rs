@@ -122,6 +122,8 @@ pub enum Misfit {
 pub const MOST_ROASTS_IN_VACUUM: u32 = 3;
 /// A double fold at each end of a paper package, of 1 in ([`crate::sources::Source::NdsuWrap`]).
 const END_FOLDS: Length = Length::inches(2.0);
+/// Keeps what fits exactly from being refused for rounding.
+const SLACK: Length = Length::mm(0.01);
 /// A square of paper holds what a sheet this many girths long would, along its diagonal. Judgement.
 const SQUARE_GIRTHS: f64 = 4.0 / 3.0;
 
@@ -172,7 +174,7 @@ pub fn sheet(block: &Block, fold: Fold, roll: Length) -> Result<Length, Misfit> 
     let Some(girths) = TURNS[fold as usize].girths else {
         let diagonal = roll * std::f64::consts::SQRT_2;
         let needs = longer(block.length + block.thickness + END_FOLDS, block.girth() * SQUARE_GIRTHS);
-        return if needs <= diagonal {
+        return if needs <= diagonal + SLACK {
             Ok(roll)
         } else {
             Err(Misfit::PaperTooNarrow { needs: needs * std::f64::consts::FRAC_1_SQRT_2 })
@@ -180,7 +182,7 @@ pub fn sheet(block: &Block, fold: Fold, roll: Length) -> Result<Length, Misfit> 
     };
     let width = |block: &Block| block.length + block.thickness + END_FOLDS;
     let turned = block.turned();
-    match [*block, turned].iter().find(|block| width(block) <= roll) {
+    match [*block, turned].iter().find(|block| width(block) <= roll + SLACK) {
         Some(block) => Ok(block.girth() * girths),
         None => Err(Misfit::PaperTooNarrow { needs: width(&turned) }),
     }

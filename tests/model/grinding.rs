@@ -1,8 +1,8 @@
 //! The tub through the grinder: nothing is lost, and what cannot be reached says what can.
 
+use hindsaddle_model::fat::{Added, FatContent, NamedFat, SquareError};
 use hindsaddle_model::grind::{
-    Added, FatContent, GrindError, Grinding, Ground, GroundPacks, Mix, NamedFat, Patty, Plate, Price, Target,
-    Vessel, grind,
+    GrindError, Grinding, Ground, GroundPacks, Mix, Patty, Plate, Price, Target, Vessel, grind,
 };
 use hindsaddle_model::packages::{Contents, Fill};
 use hindsaddle_model::packing::PACK_WEIGHT_RANGE;
@@ -58,15 +58,15 @@ fn what_cannot_be_mixed_says_what_can() {
     let usual = burger(10.0, BACK_FAT);
     let (least, most) = PACK_WEIGHT_RANGE;
     for (grinding, error) in [
-        (burger(2.0, BACK_FAT), GrindError::TargetBelowBoth { least: percent(2.42) }),
-        (burger(90.0, BACK_FAT), GrindError::TargetAboveBoth { most: percent(88.69) }),
-        (burger(40.0, trim(30.0)), GrindError::TargetAboveBoth { most: percent(30.0) }),
+        (burger(2.0, BACK_FAT), GrindError::Square(SquareError::TargetBelowBoth { least: percent(2.42) })),
+        (burger(90.0, BACK_FAT), GrindError::Square(SquareError::TargetAboveBoth { most: percent(88.69) })),
+        (burger(40.0, trim(30.0)), GrindError::Square(SquareError::TargetAboveBoth { most: percent(30.0) })),
         // Only the fat alone is that fat.
-        (burger(30.0, trim(30.0)), GrindError::TargetAboveBoth { most: percent(30.0) }),
-        (burger(2.42, trim(2.42)), GrindError::SameFat { both: percent(2.42) }),
-        (burger(101.0, BACK_FAT), GrindError::NotAPercentage),
-        (burger(f64::NAN, BACK_FAT), GrindError::NotAPercentage),
-        (burger(10.0, trim(-1.0)), GrindError::NotAPercentage),
+        (burger(30.0, trim(30.0)), GrindError::Square(SquareError::TargetAboveBoth { most: percent(30.0) })),
+        (burger(2.42, trim(2.42)), GrindError::Square(SquareError::SameFat { both: percent(2.42) })),
+        (burger(101.0, BACK_FAT), GrindError::Square(SquareError::NotAPercentage)),
+        (burger(f64::NAN, BACK_FAT), GrindError::Square(SquareError::NotAPercentage)),
+        (burger(10.0, trim(-1.0)), GrindError::Square(SquareError::NotAPercentage)),
         (
             Grinding { vessel: Vessel::Takes(Mass::ZERO), ..usual },
             GrindError::VesselTooSmall { least: Mass::grams(250.0) },

@@ -1,7 +1,8 @@
 //! Published and derived figures of the kitchen, each with its source: K1 to K13, and what stands beside them.
 
+use hindsaddle_model::fat::{FatContent, NamedFat, Square};
 use hindsaddle_model::freezer::{Freezer, LoadRule, room};
-use hindsaddle_model::grind::{FatContent, NamedFat, Patty, Price, Square};
+use hindsaddle_model::grind::{Patty, Price};
 use hindsaddle_model::heat::{Cold, Conductivity, Faces, SurfaceTransfer, is_too_thick};
 use hindsaddle_model::packing::Appetite;
 use hindsaddle_model::shape::Block;

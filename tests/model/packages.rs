@@ -2,18 +2,19 @@
 
 use hindsaddle_model::anatomy::{Muscle, Sides};
 use hindsaddle_model::animal::Animal;
+use hindsaddle_model::fat::{Added, FatContent, NamedFat};
 use hindsaddle_model::forecast::{Forecast, forecast};
-use hindsaddle_model::grind::{
-    Added, FatContent, Grinding, GroundPacks, Mix, NamedFat, Target, Vessel, grind,
-};
+use hindsaddle_model::grind::{Grinding, GroundPacks, Mix, Plate, Target, Vessel, grind};
 use hindsaddle_model::order::{Step, Task, Why, working_order};
 use hindsaddle_model::packages::{Contents, Fill, Package, packages};
 use hindsaddle_model::packing::PackBy;
 use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
-use hindsaddle_model::tables::{BAGS, FLAT_PACK, VACUUM_ROLLS};
+use hindsaddle_model::shape::Block;
+use hindsaddle_model::tables::{BAGS, FATS, FLAT_PACK, Fact, PAPER_ROLLS, PLATES, TURNS, VACUUM_ROLLS};
+use hindsaddle_model::thaw::Piece;
 use hindsaddle_model::units::{Length, Mass};
-use hindsaddle_model::wrap::{Fold, Misfit, Need, Supplies, Wrap, Wrapped, Wrapping, wrapped};
+use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Supplies, Wrap, Wrapped, Wrapping, sheet, wrapped};
 use hindsaddle_tests::{named_plans, random_plan, with};
 
 fn plans() -> impl Iterator<Item = (String, Plan)> {
@@ -177,7 +178,7 @@ fn a_pound_of_ground_meat_lies_flat_in_a_quart_bag() {
     );
     let all = wraps(&plan, &Wrapping::default());
     let (_, pound) = all.iter().find(|(package, _)| package.product == Product::Grind).unwrap();
-    assert_eq!(pound.need, Ok(Need::Bag(hindsaddle_model::wrap::Bag::Quart)));
+    assert_eq!(pound.need, Ok(Need::Bag(Bag::Quart)));
     // Derived: 26.05 in3 on 45 in2 are 0.58 in.
     assert!((pound.shape.block.thickness.to_inches() - 0.58).abs() < 0.01);
     assert!(pound.shape.block.thickness < FLAT_PACK.value);
@@ -191,9 +192,89 @@ fn cubes_lie_no_flatter_than_they_are() {
         if package.product == Product::Stew {
             // The usual stew is cut 1 in; a pound of it goes into a quart bag.
             assert_eq!(wrapped.shape.block.thickness, Length::inches(1.0));
-            assert_eq!(wrapped.need, Ok(Need::Bag(hindsaddle_model::wrap::Bag::Quart)));
+            assert_eq!(wrapped.need, Ok(Need::Bag(Bag::Quart)));
         }
     }
+}
+
+#[test]
+fn rows_stand_in_the_order_of_their_kinds() {
+    for (kind, row) in Fold::ALL.into_iter().zip(&TURNS) {
+        assert_eq!(row.fold, kind);
+    }
+    for (kind, row) in Bag::ALL.into_iter().zip(&BAGS) {
+        assert_eq!(row.bag, kind);
+    }
+    for (kind, row) in NamedFat::ALL.into_iter().zip(&FATS) {
+        assert_eq!(row.fat, kind);
+    }
+    for (kind, row) in Plate::ALL.into_iter().zip(&PLATES) {
+        assert_eq!(row.plate, kind);
+    }
+    let rising = |lengths: &[Fact<Length>]| lengths.is_sorted_by(|one, other| one.value < other.value);
+    assert!(rising(&PAPER_ROLLS) && rising(&VACUUM_ROLLS));
+}
+
+/// By hand: a block of 10 x 4 x 2 in is 12 in round its length and 24 round its width; it takes 14 in of width,
+/// or 8 in turned.
+#[test]
+fn a_long_block_on_narrow_paper_is_turned() {
+    let inches = Length::inches;
+    let block = Block::new(inches(10.0), inches(4.0), inches(2.0));
+    let length = |fold, roll| sheet(&block, fold, inches(roll)).map(Length::to_inches);
+    assert!((length(Fold::Butcher, 14.0).unwrap() - 24.0).abs() < 1e-9);
+    assert!((length(Fold::Butcher, 13.9).unwrap() - 48.0).abs() < 1e-9);
+    let Err(Misfit::PaperTooNarrow { needs }) = length(Fold::Drugstore, 7.9) else { panic!("7.9 in") };
+    assert!((needs.to_inches() - 8.0).abs() < 1e-9);
+    // A square of 12 in has a diagonal of 17: enough for 14 in along and 16 round. One of 11 in has 15.6.
+    assert!((length(Fold::Square, 12.0).unwrap() - 12.0).abs() < 1e-9);
+    let Err(Misfit::PaperTooNarrow { needs }) = length(Fold::Square, 11.0) else { panic!("11 in square") };
+    assert!(sheet(&block, Fold::Square, needs * 1.000_001).is_ok() && needs > inches(11.0));
+}
+
+/// By hand: half the way round has to go into the mouth. The bags and rolls are those of the tables.
+#[test]
+fn bags_and_rolls_are_chosen_by_what_goes_into_their_mouth() {
+    let plan = Plan::new(Animal::example());
+    for wrap in [Wrap::Zip, Wrap::Vacuum] {
+        for (package, wrapped) in wraps(&plan, &Wrapping { by: [wrap; 5], ..Wrapping::default() }) {
+            let Block { length, width, thickness } = wrapped.shape.block;
+            match wrapped.need {
+                Ok(Need::Bag(bag)) => {
+                    let row = &BAGS[bag as usize];
+                    assert!(width <= row.width && length <= row.length, "{package:?}");
+                }
+                Ok(Need::VacuumBag { roll, length: cut }) => {
+                    let mouth = VACUUM_ROLLS[roll].value;
+                    let along = cut - Length::inches(3.0);
+                    let across = if (along - length).to_mm().abs() < 1e-9 { width } else { length };
+                    assert!(across + thickness <= mouth, "{package:?}");
+                }
+                Err(misfit) => assert_eq!(misfit, Misfit::NoBagTakesIt, "{package:?}"),
+                Ok(Need::Sheet { .. }) => panic!("{package:?}"),
+            }
+        }
+    }
+}
+
+/// A roast of 4 lb and more is large (judgement); patties lie as loose meat does.
+#[test]
+fn a_package_thaws_as_its_kind() {
+    let all = packages(&forecast(&Plan::new(Animal::example())), None);
+    for package in &all {
+        let expected = match package.product {
+            Product::Roast => Piece::SmallRoast,
+            Product::Steak | Product::Chop => Piece::Slices,
+            Product::Stew | Product::Grind => Piece::Loose,
+        };
+        assert_eq!(Piece::of(package), expected);
+    }
+    let roast = all.iter().find(|package| package.product == Product::Roast).unwrap();
+    let Contents::Pieces { muscle, cut, .. } = roast.contents else { panic!("a roast is a piece") };
+    let two = Package { contents: Contents::Pieces { muscle, cut, pieces: 2 }, ..*roast };
+    assert_eq!(Piece::of(&Package { mass: Mass::pounds(4.0), ..*roast }), Piece::Large);
+    assert_eq!(Piece::of(&Package { mass: Mass::pounds(7.9), ..two }), Piece::SmallRoast);
+    assert_eq!(Piece::of(&Package { mass: Mass::pounds(8.0), ..two }), Piece::Large);
 }
 
 #[test]

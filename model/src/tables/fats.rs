@@ -2,7 +2,8 @@
 
 use super::fact::{Fact, fact};
 use super::yields::{Figure, figure};
-use crate::grind::{FatContent, NamedFat, Plate};
+use crate::fat::{FatContent, NamedFat};
+use crate::grind::Plate;
 use crate::sources::{Grade, Source};
 use crate::units::{Length, Temperature};
 
