@@ -212,7 +212,7 @@ pub fn schedule(packages: &[Package], freezer: &Freezer) -> Result<Schedule, Tro
 fn ways(packages: &[Package], freezer: &Freezer, late: Mass) -> Vec<Way> {
     let mut ways = Vec::new();
     let faster = Freezer { pace: LoadRule::Full, ..*freezer };
-    if freezer.pace == LoadRule::Cautious && fill(packages, faster.daily_load()).1.is_empty() {
+    if fill(packages, faster.daily_load()).1.is_empty() {
         ways.push(Way::FullLoad);
     }
     ways.extend(big_enough(packages, freezer).map(Way::BiggerFreezer));

@@ -161,6 +161,9 @@ mod tests {
         let (mass, fill, number) = last(3.06);
         assert_eq!((fill, number), (Fill::Full, 3));
         assert!((mass.to_pounds() - 1.02).abs() < 1e-12);
+        let (mass, fill, number) = last(3.95);
+        assert_eq!((fill, number), (Fill::Full, 4));
+        assert!((mass.to_pounds() - 3.95 / 4.0).abs() < 1e-12);
         assert!(split_loose(Mass::ZERO, pound).is_empty());
     }
 }

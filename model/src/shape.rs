@@ -199,6 +199,16 @@ mod tests {
     }
 
     #[test]
+    fn a_thin_sheet_is_rolled_and_a_thick_muscle_is_not() {
+        let cm = Length::cm;
+        let whole = Cut::Roast(crate::product::RoastSize::Whole);
+        let rolled = piece(whole, cm(9.0), cm(1.0), cm(30.0));
+        assert_eq!(rolled, Block::new(cm(30.0), cm(3.0), cm(3.0)));
+        let block = piece(whole, cm(9.0), cm(4.0), cm(30.0));
+        assert_eq!(block, Block::new(cm(30.0), cm(9.0), cm(4.0)));
+    }
+
+    #[test]
     fn a_cube_of_scraps_has_the_volume_of_its_mass() {
         assert!((cube(MEAT * Volume::litres(1.0)).length.to_mm() - 100.0).abs() < 1e-9);
     }

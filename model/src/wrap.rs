@@ -292,3 +292,32 @@ impl Supplies {
         supplies
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn block(length: f64, width: f64, thickness: f64) -> Block {
+        Block::new(Length::inches(length), Length::inches(width), Length::inches(thickness))
+    }
+
+    /// By hand, with 3 in to close: 10 x 4 x 2 in goes into an 8 in roll only lengthwise; 8 x 2 x 2 in takes
+    /// 11 x 8 in there, and 5 x 11 in across the wide roll.
+    #[test]
+    fn the_vacuum_bag_of_least_area_is_cut() {
+        for (block, expected, inches) in [(block(10.0, 4.0, 2.0), 0, 13.0), (block(8.0, 2.0, 2.0), 1, 5.0)] {
+            let Ok(Need::VacuumBag { roll, length }) = vacuum(&block) else { panic!("{block:?}") };
+            assert_eq!(roll, expected);
+            assert!((length.to_inches() - inches).abs() < 1e-9);
+        }
+        let Err(Misfit::NoRollTakesIt { needs }) = vacuum(&block(12.0, 9.0, 3.0)) else { panic!("12 in") };
+        assert!((needs.to_inches() - 12.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn tape_goes_along_the_seam_and_over_both_ends() {
+        let need = paper(&block(6.0, 4.0, 2.0), Fold::Drugstore, Length::inches(18.0));
+        let Ok(Need::Sheet { tape, .. }) = need else { panic!("18 in") };
+        assert!((tape.to_inches() - 14.0).abs() < 1e-9);
+    }
+}

@@ -103,6 +103,12 @@ fn patties_fill_packs_and_the_last_bit_is_for_the_pan() {
     assert!((ground.left.to_pounds() - 0.1).abs() < 1e-9);
 }
 
+/// Two thirds of 3 litres (judgement) at 1.06 g/cm3 (Mendez and Keys 1960).
+#[test]
+fn a_bowl_is_not_filled_to_the_rim() {
+    assert!((Vessel::Holds(Volume::litres(3.0)).most().to_grams() - 2120.0).abs() < 1e-9);
+}
+
 proptest! {
     #[test]
     fn nothing_is_lost_and_the_mix_has_its_fat(

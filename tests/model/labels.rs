@@ -89,6 +89,8 @@ fn what_does_not_fit_says_what_it_needs() {
     assert!((needs.to_mm() - 268.83).abs() < 1e-9 && paper == mm(210.0));
     assert_eq!(Sheets::new(grid, 21, Nudge::default()), Err(LabelError::StartBeyondLast { last: 21 }));
     assert!(Sheets::new(grid, 20, Nudge::default()).is_ok());
+    let single = Grid { columns: 1, pitch: (Length::ZERO, mm(38.1)), ..grid };
+    assert!(refused(single).is_ok(), "one column has no pitch");
     let far = Nudge { across: 0, down: MOST_NUDGE + 1 };
     assert_eq!(Sheets::new(grid, 0, far), Err(LabelError::NudgeTooFar { most: MOST_NUDGE }));
 }

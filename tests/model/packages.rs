@@ -133,8 +133,21 @@ fn the_work_goes_from_what_dries_first_to_the_grinder() {
 fn the_usual_order_is_a_butchers() {
     let plan = Plan::new(Animal::example());
     let steps = working_order(&plan);
-    let first: Vec<Task> = steps.iter().take(2).map(|step| step.task).collect();
-    assert_eq!(first, [Task::Muscle(Muscle::Tenderloin), Task::Muscle(Muscle::Backstrap)]);
+    let names = |why: Why| -> Vec<&str> {
+        let of = steps.iter().filter(|step| step.why == why);
+        of.map(|step| match step.task {
+            Task::Muscle(muscle) => muscle.id(),
+            Task::Tub => "tub",
+        })
+        .collect()
+    };
+    assert_eq!(names(Why::DriesFirst), ["tenderloin"]);
+    assert_eq!(names(Why::ChoiceWhileFresh), ["backstrap", "sirloin", "tri_tip", "flat_iron"]);
+    assert_eq!(names(Why::SlicesNext), ["top_round"]);
+    assert_eq!(names(Why::RoastsNext), ["knuckle", "eye_round", "clod", "bottom_round", "neck"]);
+    let trim = names(Why::TrimToTheTub);
+    assert_eq!((trim[0], trim.last()), ("pelvic_trim", Some(&"flank_sheets")));
+    assert_eq!(names(Why::GrindLast), ["tub"]);
     let taken = Muscle::ALL.into_iter().filter(|muscle| plan.is_recovered(*muscle)).count();
     assert_eq!(steps.len(), taken + 1);
     let whys: std::collections::BTreeSet<Why> = steps.iter().map(|step| step.why).collect();
@@ -255,6 +268,21 @@ fn bags_and_rolls_are_chosen_by_what_goes_into_their_mouth() {
             }
         }
     }
+}
+
+/// By hand: a quarter pound at 1.06 g/cm3 and 1/2 in thick is 103.5 mm across; eight lie in four layers.
+#[test]
+fn patties_lie_side_by_side_and_on_each_other() {
+    let forecast = forecast(&Plan::new(Animal::example()));
+    let pack = |patties: u32| {
+        let (contents, mass) = (Contents::Patties(patties), Mass::pounds(0.25) * f64::from(patties));
+        let package = Package { product: Product::Grind, contents, mass, fill: Fill::Full, number: 1, of: 1 };
+        wrapped(&forecast, &package, &Wrapping::default()).shape
+    };
+    assert!((pack(1).block.width.to_mm() - 103.5).abs() < 0.1);
+    let eight = pack(8);
+    assert!((eight.block.length.to_mm() - 207.1).abs() < 0.2 && eight.stacked == 6);
+    assert!((eight.block.thickness.to_inches() - 2.0).abs() < 1e-9);
 }
 
 /// A roast of 4 lb and more is large (judgement); patties lie as loose meat does.
