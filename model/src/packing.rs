@@ -114,6 +114,12 @@ pub fn packs_of_loose(mass: Mass, pack: Mass) -> u32 {
     ((mass / pack - TOLERANCE).ceil() as u32).max(1)
 }
 
+/// The last of `packs` packages of loose meat, if it is short; if not, the remainder is shared among them.
+pub fn short_last(mass: Mass, pack: Mass, packs: u32) -> Option<Mass> {
+    let last = mass - pack * f64::from(packs.saturating_sub(1));
+    (packs > 0 && last < pack * (1.0 - TOLERANCE)).then_some(last)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -28,7 +28,7 @@ fn the_model_depends_on_little() {
     assert!(tree.status.success(), "{}", String::from_utf8_lossy(&tree.stderr));
     let tree = String::from_utf8(tree.stdout).unwrap();
     let names: Vec<&str> = tree.lines().skip(1).filter_map(|line| line.split(' ').next()).collect();
-    assert_eq!(names, ["crc", "data-encoding", "libm", "serde"]);
+    assert_eq!(names, ["crc", "data-encoding", "libm", "serde", "time"]);
 }
 
 #[test]
