@@ -2,15 +2,21 @@
 
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
+use hindsaddle_model::dates::Date;
 use hindsaddle_model::ensemble::SplitMix;
 use hindsaddle_model::estimate::Estimate;
+use hindsaddle_model::fat::{Added, FatContent, NamedFat};
 use hindsaddle_model::forecast::{Advice, Forecast, forecast};
+use hindsaddle_model::freezer::{Freezer, LoadRule};
+use hindsaddle_model::grind::{Mix, Patty, Target, Vessel};
+use hindsaddle_model::kitchen::{Grinder, Kitchen};
 use hindsaddle_model::packing::{Appetite, MOST_PEOPLE, MOST_PIECES, PackBy};
 use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Part, Plan, Shot};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
-use hindsaddle_model::tables;
-use hindsaddle_model::units::{Length, Mass};
+use hindsaddle_model::tables::{self, PAPER_ROLLS};
+use hindsaddle_model::units::{Length, Mass, Volume};
 use hindsaddle_model::wounds::{MOST_WOUNDS, RADIUS_RANGE, Wound, X_RANGE, Y_RANGE};
+use hindsaddle_model::wrap::{Fold, Wrap, Wrapping};
 
 /// How many random plans are compared between this machine and a browser.
 pub const DIGESTED: u64 = 200;
@@ -84,6 +90,42 @@ fn random_wound(dice: &mut SplitMix) -> Wound {
     Wound { side: one(dice, &Side::ALL), x, y, radius }
 }
 
+fn random_kitchen(dice: &mut SplitMix) -> Kitchen {
+    let date = |dice: &mut SplitMix| {
+        let (year, month) = (2000 + dice.below(60) as i32, 1 + dice.below(12) as u8);
+        Date::new(year, month, 1 + dice.below(28) as u8).expect("every month has 28 days")
+    };
+    let harvested = (dice.below(2) == 0).then(|| date(dice));
+    let later = dice.below(14) as u16;
+    let packed = (dice.below(2) == 0).then(|| harvested.unwrap_or_else(|| date(dice)).plus_days(later));
+    let wraps: Vec<Wrap> = Fold::ALL.into_iter().map(Wrap::Paper).chain([Wrap::Zip, Wrap::Vacuum]).collect();
+    let mut wrapping = Wrapping { roll: PAPER_ROLLS[dice.below(3) as usize].value, ..Wrapping::default() };
+    wrapping.spare_percent = dice.below(101) as u8;
+    wrapping.by = std::array::from_fn(|_| one(dice, &wraps));
+    let added = one(
+        dice,
+        &[
+            Added::Fat(NamedFat::PorkBackFat),
+            Added::Fat(NamedFat::BeefFat),
+            Added::PorkTrim(FatContent::percent(52.5)),
+        ],
+    );
+    let target = Target { fat: FatContent::percent(between(dice, 5.0, 45.0)), added };
+    let mix =
+        one(dice, &[Mix::Plain, Mix::Burger(target), Mix::SausageLean(None), Mix::SausageLean(Some(target))]);
+    let bowl = Vessel::Holds(Volume::litres(between(dice, 3.0, 40.0)));
+    let vessel = one(dice, &[Vessel::Takes(Mass::grams(4321.0)), bowl]);
+    let patties = one(dice, &[None, Some((Patty::FourToOne, 4)), Some((Patty::ThreeToOne, 15))]);
+    let freezer = (dice.below(2) == 0).then(|| Freezer {
+        size: Volume::litres(between(dice, 200.0, 700.0)),
+        free: Volume::litres(between(dice, 0.0, 200.0)),
+        pace: one(dice, &LoadRule::ALL),
+    });
+    let name = |dice: &mut SplitMix| one(dice, &["", "Ann", "Jäger Müller", "№ 12-鹿"]).to_owned();
+    let (owner, tag) = (name(dice), name(dice));
+    Kitchen { harvested, packed, wrapping, grinder: Grinder { mix, vessel, patties }, freezer, owner, tag }
+}
+
 /// A plan that uses everything a plan can hold. What the rules refuse is left out.
 pub fn random_plan(seed: u64) -> Plan {
     let dice = &mut SplitMix::new(seed);
@@ -118,6 +160,9 @@ pub fn random_plan(seed: u64) -> Plan {
             };
             actions.push(Action::SetPack { product, by });
         }
+    }
+    if dice.below(2) == 0 {
+        actions.push(Action::SetKitchen(Box::new(random_kitchen(dice))));
     }
     for _ in 0..dice.below(MOST_WOUNDS as u64 + 1) {
         actions.push(Action::AddWound(random_wound(dice)));

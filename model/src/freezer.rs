@@ -100,6 +100,12 @@ pub enum FreezerError {
 }
 
 impl Freezer {
+    /// To whole litres, as a link carries it.
+    pub(crate) fn on_grid(self) -> Self {
+        let litres = |volume: Volume| Volume::litres(volume.to_litres().round());
+        Self { size: litres(self.size), free: litres(self.free), ..self }
+    }
+
     /// Whether it is believed.
     ///
     /// # Errors

@@ -39,6 +39,7 @@ pub mod freezer;
 pub mod grind;
 pub mod heat;
 pub mod ics;
+pub mod kitchen;
 pub mod labels;
 pub mod link;
 mod normal;

@@ -5,6 +5,7 @@
 use crate::anatomy::{Muscle, Region, Side, Sides};
 use crate::animal::Animal;
 use crate::carcass;
+use crate::kitchen::Kitchen;
 use crate::packing::{self, Appetite, PackBy, Packing};
 use crate::product::{Cut, Product};
 use crate::rules::{self, Refusal};
@@ -133,6 +134,7 @@ pub struct Plan {
     recovered: [bool; Muscle::COUNT],
     packing: Packing,
     wounds: Vec<Wound>,
+    kitchen: Kitchen,
 }
 
 /// One change.
@@ -201,6 +203,8 @@ pub enum Action {
     },
     /// A wound was none.
     RemoveWound(usize),
+    /// Other dates, wrap, grinder, freezer or names.
+    SetKitchen(Box<Kitchen>),
     /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
     ResetCuts,
 }
@@ -228,6 +232,7 @@ impl Plan {
             recovered,
             packing: Packing::default(),
             wounds: Vec::new(),
+            kitchen: Kitchen::default(),
         }
     }
 
@@ -250,6 +255,10 @@ impl Plan {
     /// Where the shot spoiled meat; while there are any, they stand in for the average of [`Losses::shot`].
     pub fn wounds(&self) -> &[Wound] {
         &self.wounds
+    }
+    /// What was decided about packing and freezing.
+    pub fn kitchen(&self) -> &Kitchen {
+        &self.kitchen
     }
     /// What a muscle of a side becomes.
     pub fn division(&self, muscle: Muscle, side: Side) -> &Division {
@@ -316,6 +325,9 @@ impl Plan {
                     plan.wounds.remove(place);
                 }
             }
+            Action::SetKitchen(kitchen) => {
+                plan.kitchen = kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
+            }
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
         Ok(Applied { plan, skipped })
@@ -349,6 +361,7 @@ impl Plan {
         }
         plan.divisions = parts.divisions;
         plan.wounds = checked_wounds(parts.wounds)?;
+        plan.kitchen = parts.kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
         Ok(plan)
     }
 
@@ -385,6 +398,7 @@ pub(crate) struct Restored {
     pub(crate) recovered: [bool; Muscle::COUNT],
     pub(crate) packing: Packing,
     pub(crate) wounds: Vec<Wound>,
+    pub(crate) kitchen: Kitchen,
 }
 
 /// What a muscle becomes in the starting plan.

@@ -2,6 +2,7 @@
 
 use crate::anatomy::Muscle;
 use crate::animal::AnimalError;
+use crate::kitchen::KitchenError;
 use crate::product::{self, Cut, Product, RoastSize};
 use crate::tables;
 use crate::units::{Length, Mass};
@@ -151,6 +152,8 @@ pub enum Refusal {
         /// The most allowed.
         most: u8,
     },
+    /// Something about packing and freezing cannot be.
+    Kitchen(KitchenError),
     /// More wounds than are computed.
     TooManyWounds {
         /// The most allowed.

@@ -22,5 +22,5 @@ mod packages;
 mod pieces;
 mod reference;
 mod rules;
-mod wounds;
 mod storage;
+mod wounds;

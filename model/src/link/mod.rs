@@ -57,8 +57,8 @@ enum Version {
 }
 
 impl Version {
-    fn of(plan: &Plan) -> Self {
-        if v2::is_needed(plan) { Version::Two } else { Version::One }
+    fn of(plan: &Plan, names: Names) -> Self {
+        if v2::is_needed(plan, names) { Version::Two } else { Version::One }
     }
 
     const fn character(self) -> char {
@@ -102,7 +102,7 @@ impl Version {
 
 /// The plan as text, beginning with the version character: the lowest version that can say it.
 pub fn write(plan: &Plan, names: Names) -> String {
-    let version = Version::of(plan);
+    let version = Version::of(plan, names);
     let mut bytes = version.payload(plan, names);
     bytes.extend(version.checksum(&bytes));
     let mut text = String::from(version.character());
@@ -143,7 +143,7 @@ pub fn read(text: &str) -> Result<Plan, LinkError> {
     }
     let (plan, used) = version.read(payload)?;
     if used != payload.len()
-        || Version::of(&plan) != version
+        || Version::of(&plan, Names::Included) != version
         || version.payload(&plan, Names::Included) != payload
     {
         return Err(LinkError::Impossible);

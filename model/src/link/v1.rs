@@ -19,6 +19,7 @@ use super::bits::{Ended, Reader, Writer};
 use super::{LinkError, Names};
 use crate::anatomy::{Muscle, Side};
 use crate::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
+use crate::kitchen::Kitchen;
 use crate::packing::{Appetite, PackBy, Packing};
 use crate::plan::{self, Care, Division, Losses, Part, Plan, Restored, Shot};
 use crate::product::{Cut, Product, RoastSize};
@@ -349,6 +350,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
         recovered: order(recovered),
         packing,
         wounds: Vec::new(),
+        kitchen: Kitchen::default(),
     })
 }
 
