@@ -24,7 +24,7 @@ const ADDRESS_DELAY: u32 = 300;
 const ROOMY: f64 = 1100.0;
 
 /// The state the page opens with: a link first, then what was remembered, then the example.
-fn opening() -> State {
+pub(crate) fn opening() -> State {
     let (remembered, unreadable) = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
         None => (None, None),
         Some((Ok(plan), _)) => (Some(plan), None),
@@ -60,7 +60,7 @@ fn opening() -> State {
 
 /// Keeps the address and the storage at the plan.
 #[hook]
-fn use_memory(state: &UseReducerHandle<State>) {
+pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     use_effect_with(state.plan.clone(), move |plan| {
         if !storage::write(storage::PLAN, &link::write(plan, Names::Included)) {
@@ -83,7 +83,7 @@ fn use_memory(state: &UseReducerHandle<State>) {
 
 /// Listens to the address and to the keys that mean something everywhere.
 #[hook]
-fn use_listeners(state: &UseReducerHandle<State>) {
+pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     use_effect_with((), move |()| {
         let opened = dispatch.clone();

@@ -107,6 +107,8 @@ pub enum Notice {
     Saved,
     /// The browser could not make it.
     NotSaved,
+    /// A file that is too long to be a plan.
+    FileTooLong,
 }
 
 /// Everything the page shows.
@@ -276,6 +278,7 @@ impl State {
             | Action::AddWound(_)
             | Action::ChangeWound { .. }
             | Action::RemoveWound(_)
+            | Action::SetKitchen(_)
             | Action::ResetCuts => None,
         };
         match self.plan.apply(action) {

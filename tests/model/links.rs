@@ -272,9 +272,8 @@ fn dump(plan: &Plan) -> String {
         text.push_str(&line);
     }
     if *plan.kitchen() != Kitchen::default() {
-        text.push_str("kitchen ");
-        text.push_str(&format!("{:?}", plan.kitchen()));
-        text.push('\n');
+        let kitchen = format!("kitchen {:?}\n", plan.kitchen());
+        text.push_str(&kitchen);
     }
     let wounds: Vec<String> = plan.wounds().iter().map(|wound| format!("{wound:?}\n")).collect();
     text.push_str(&wounds.concat());

@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 /// One choice of a [`Choice`] or a [`Segments`].
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Choosable {
+pub(in crate::components) struct Choosable {
     /// What it is called.
     pub label: AttrValue,
     /// Whether it is not to be had.
@@ -14,14 +14,14 @@ pub(super) struct Choosable {
 
 impl Choosable {
     /// One that can be had.
-    pub(super) fn new(label: impl Into<AttrValue>) -> Self {
+    pub(in crate::components) fn new(label: impl Into<AttrValue>) -> Self {
         Self { label: label.into(), disabled: false }
     }
 }
 
 /// Properties of [`Choice`] and [`Segments`].
 #[derive(PartialEq, Properties)]
-pub(super) struct ChoiceProps {
+pub(in crate::components) struct ChoiceProps {
     /// What is being chosen.
     pub label: AttrValue,
     /// What there is.
@@ -37,7 +37,7 @@ pub(super) struct ChoiceProps {
 
 /// A native select.
 #[component]
-pub(super) fn Choice(props: &ChoiceProps) -> Html {
+pub(in crate::components) fn Choice(props: &ChoiceProps) -> Html {
     let onchange = {
         let on_choose = props.on_choose.clone();
         Callback::from(move |event: Event| {
@@ -63,7 +63,7 @@ pub(super) fn Choice(props: &ChoiceProps) -> Html {
 
 /// A row of buttons of which one is pressed.
 #[component]
-pub(super) fn Segments(props: &ChoiceProps) -> Html {
+pub(in crate::components) fn Segments(props: &ChoiceProps) -> Html {
     html! {
         <div class="segments" role="group" aria-label={props.label.clone()}>
             { for props.options.iter().enumerate().map(|(place, option)| {
@@ -82,7 +82,7 @@ pub(super) fn Segments(props: &ChoiceProps) -> Html {
 
 /// Properties of [`Stepper`].
 #[derive(PartialEq, Properties)]
-pub(super) struct StepperProps {
+pub(in crate::components) struct StepperProps {
     /// What is being set.
     pub label: AttrValue,
     /// What it is now, with its unit.
@@ -97,7 +97,7 @@ pub(super) struct StepperProps {
 
 /// A value between two large buttons.
 #[component]
-pub(super) fn Stepper(props: &StepperProps) -> Html {
+pub(in crate::components) fn Stepper(props: &StepperProps) -> Html {
     let step = |by: i32| {
         let on_step = props.on_step.clone();
         Callback::from(move |_: MouseEvent| on_step.emit(by))

@@ -21,10 +21,6 @@ pub struct HeaderProps {
 #[component]
 pub fn Header(props: &HeaderProps) -> Html {
     let state = &props.state;
-    let message = |message: Msg| {
-        let send = props.send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(message.clone()))
-    };
     let on_copy = {
         let (send, state) = (props.send.clone(), state.clone());
         Callback::from(move |_: MouseEvent| {
@@ -43,13 +39,25 @@ pub fn Header(props: &HeaderProps) -> Html {
                 <p class="motto">{ text::MOTTO }</p>
             </div>
             <div class="tools">
-                <button type="button" class="tool" aria-label={text::UNDO} title={text::UNDO} disabled={!state.can_undo()}
-                    onclick={message(Msg::Undo)}>{ turn("M9 5L4 10l5 5M4 10h10a6 6 0 0 1 0 12h-3") }</button>
-                <button type="button" class="tool" aria-label={text::REDO} title={text::REDO} disabled={!state.can_redo()}
-                    onclick={message(Msg::Redo)}>{ turn("M17 5l5 5-5 5M22 10H12a6 6 0 0 0 0 12h3") }</button>
+                { turns(state, &props.send) }
+                <a class="tool" href={format!("?kitchen#{}", state.link())}>{ text::TO_KITCHEN }</a>
                 <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
             </div>
         </header>
+    }
+}
+
+/// Undo and redo.
+pub(in crate::components) fn turns(state: &State, send: &Callback<Msg>) -> Html {
+    let button = |name: &'static str, able: bool, message: Msg, path: &'static str| {
+        let onclick = send.reform(move |_: MouseEvent| message.clone());
+        html! { <button type="button" class="tool" aria-label={name} title={name} disabled={!able} {onclick}>{ turn(path) }</button> }
+    };
+    html! {
+        <>
+            { button(text::UNDO, state.can_undo(), Msg::Undo, "M9 5L4 10l5 5M4 10h10a6 6 0 0 1 0 12h-3") }
+            { button(text::REDO, state.can_redo(), Msg::Redo, "M17 5l5 5-5 5M22 10H12a6 6 0 0 0 0 12h3") }
+        </>
     }
 }
 

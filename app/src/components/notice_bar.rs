@@ -30,6 +30,7 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::NotCopied => text::NOT_COPIED.into(),
         Notice::Saved => text::SAVED.into(),
         Notice::NotSaved => text::NOT_SAVED.into(),
+        Notice::FileTooLong => text::FILE_TOO_LONG.into(),
     });
     let quiet = {
         let send = props.send.clone();

@@ -57,7 +57,7 @@ pub(super) struct PlateDrawingProps {
 }
 
 /// A frame as the attribute has it.
-pub(super) fn view_box(frame: Frame) -> String {
+pub(in crate::components) fn view_box(frame: Frame) -> String {
     [frame.x, frame.y, frame.width, frame.height].map(whole).join(" ")
 }
 
@@ -175,7 +175,7 @@ fn letter(view: &AreaView, size: f64) -> Html {
 }
 
 /// The line to a label and its words.
-pub(super) fn label(label: &Label, size: f64) -> Html {
+pub(in crate::components) fn label(label: &Label, size: f64) -> Html {
     let ((x, y), (to_x, to_y)) = (label.anchor, label.slot.at);
     let length = ((to_x - x) * (to_x - x) + (to_y - y) * (to_y - y)).sqrt().max(1.0);
     // The line stops short of the letter on the muscle.

@@ -3,12 +3,15 @@
 
 pub mod address;
 pub mod clipboard;
+pub mod clock;
+pub mod files;
 pub mod focus;
 pub mod keys;
 pub mod picture;
 pub mod pointer;
 pub mod screen;
 pub mod storage;
+pub mod wake;
 
 /// The window, where there is one.
 fn window() -> Option<web_sys::Window> {

@@ -1,13 +1,12 @@
 //! The plate as a file, and pages on paper.
 
+use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
-    Blob, BlobPropertyBag, CssStyleRule, CssStyleSheet, Document, HtmlAnchorElement, HtmlCanvasElement,
-    HtmlImageElement, Url, XmlSerializer,
+    CssStyleRule, CssStyleSheet, Document, HtmlCanvasElement, HtmlImageElement, Url, XmlSerializer,
 };
 
-use super::window;
+use super::{files, window};
 
 /// Width of a saved bitmap in pixels: sharp on a printed page.
 const BITMAP_WIDTH: f64 = 2400.0;
@@ -23,6 +22,28 @@ pub enum Kind {
     Png,
 }
 
+/// Makes printed pages of this size, in hundredths of a millimetre, without margins; None makes them the
+/// reader's own again. A rule of the page's style sheet, because no sheet of ours knows the size before.
+pub fn set_page(size: Option<(u32, u32)>) {
+    let Some(document) = window().and_then(|window| window.document()) else { return };
+    let sheet = document.style_sheets().get(0).and_then(|sheet| sheet.dyn_into::<CssStyleSheet>().ok());
+    let Some(sheet) = sheet else { return };
+    let rules = sheet.css_rules().map_or(0, |rules| rules.length());
+    // The rule is always the last one.
+    if rules > 0
+        && let Ok(all) = sheet.css_rules()
+        && all.get(rules - 1).is_some_and(|rule| rule.css_text().starts_with("@page"))
+    {
+        let _ = sheet.delete_rule(rules - 1);
+    }
+    if let Some((width, height)) = size {
+        let mm = |size: u32| format!("{}.{:02}mm", size / 100, size % 100);
+        let rule = format!("@page {{ size: {} {}; margin: 0; }}", mm(width), mm(height));
+        let last = sheet.css_rules().map_or(0, |rules| rules.length());
+        let _ = sheet.insert_rule_with_index(&rule, last);
+    }
+}
+
 /// Opens the browser's print dialog.
 pub fn print() {
     if let Some(window) = window() {
@@ -34,10 +55,10 @@ pub fn print() {
 pub fn save(id: &str, name: &str, kind: Kind, then: impl FnOnce(bool) + 'static) {
     let Some(document) = window().and_then(|window| window.document()) else { return then(false) };
     let Some((text, aspect)) = standalone(&document, id) else { return then(false) };
-    let Some(address) = blob_address(&text) else { return then(false) };
+    let Some(address) = files::address_of(&text, "image/svg+xml") else { return then(false) };
     match kind {
         Kind::Svg => {
-            let saved = download(&document, &address, &format!("{name}.svg"));
+            let saved = files::download(&document, &address, &format!("{name}.svg"));
             let _ = Url::revoke_object_url(&address);
             then(saved);
         }
@@ -95,32 +116,13 @@ fn rules(document: &Document) -> String {
     text
 }
 
-fn blob_address(text: &str) -> Option<String> {
-    let parts = web_sys::js_sys::Array::of1(&JsValue::from_str(text));
-    let kind = BlobPropertyBag::new();
-    kind.set_type("image/svg+xml");
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &kind).ok()?;
-    Url::create_object_url_with_blob(&blob).ok()
-}
-
-fn download(document: &Document, address: &str, name: &str) -> bool {
-    let Some(link) =
-        document.create_element("a").ok().and_then(|link| link.dyn_into::<HtmlAnchorElement>().ok())
-    else {
-        return false;
-    };
-    link.set_href(address);
-    link.set_download(name);
-    link.click();
-    true
-}
-
 /// Draws the picture on a canvas and saves that.
 fn bitmap(document: Document, address: &str, aspect: f64, name: String, then: impl FnOnce(bool) + 'static) {
     let Ok(image) = HtmlImageElement::new() else { return then(false) };
     let drawn = image.clone();
     let loaded = Closure::once_into_js(move || {
-        let saved = paint(&document, &drawn, aspect).is_some_and(|data| download(&document, &data, &name));
+        let saved =
+            paint(&document, &drawn, aspect).is_some_and(|data| files::download(&document, &data, &name));
         let _ = Url::revoke_object_url(&drawn.src());
         then(saved);
     });

@@ -8,6 +8,12 @@ use super::window;
 pub const PLAN: &str = "hindsaddle.plan";
 /// What was remembered and could not be read.
 pub const SET_ASIDE: &str = "hindsaddle.set_aside";
+/// What is done at the table, and what the scale said.
+pub const TABLE: &str = "hindsaddle.table";
+/// The sheet of labels and how it is printed.
+pub const LABELS: &str = "hindsaddle.labels";
+/// Paper, bags and tape that are there already.
+pub const HAVE: &str = "hindsaddle.have";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 

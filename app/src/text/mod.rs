@@ -3,12 +3,14 @@
 //! Nothing else in the page writes words. Numbers are written from whole tenths, so that no float formatting
 //! is linked in; halves round up.
 
+mod kitchen;
 mod labels;
 mod names;
 mod numbers;
 mod plate;
 mod sentences;
 
+pub use kitchen::*;
 pub use labels::*;
 pub use names::*;
 pub use numbers::*;

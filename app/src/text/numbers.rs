@@ -20,6 +20,13 @@ fn tenths(value: i64) -> String {
     }
 }
 
+/// A number to a tenth: "1.4", "-0.5", "12".
+pub fn one_decimal(value: f64) -> String {
+    let all = rounded(value.abs() * 10.0);
+    let sign = if value < 0.0 && all > 0 { "\u{2212}" } else { "" };
+    format!("{sign}{}", tenths(all))
+}
+
 fn rounded(value: f64) -> i64 {
     (value + 0.5).floor() as i64
 }

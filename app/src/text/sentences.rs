@@ -90,6 +90,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::HungTooLong { most } => format!(
             "The planner computes up to {most} days of hanging; published advice ends at 5 to 7 days at or below 40 °F (4 °C)."
         ),
+        Refusal::Kitchen(error) => super::kitchen_error(error, units),
         Refusal::TooManyWounds { most } => {
             format!("{most} wounds are marked, which is the most. Remove one first, or move it.")
         }

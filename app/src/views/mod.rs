@@ -1,6 +1,8 @@
 //! The state of the page as plain values for the components. No yew, no browser; tested on the host.
 
 pub mod explain;
+pub mod kitchen;
+pub mod label_text;
 pub mod labels;
 pub mod parts;
 pub mod plate_view;

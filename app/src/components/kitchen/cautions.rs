@@ -1,0 +1,20 @@
+//! Every caution on one page.
+
+use yew::prelude::*;
+
+use crate::text;
+
+/// The page.
+pub(super) fn view() -> Html {
+    html! {
+        <section class="card" aria-label={text::CAUTIONS}>
+            <h2>{ text::CAUTIONS }</h2>
+            <dl class="cautions">
+                { for text::ALL_CAUTIONS.iter().map(|(about, says)| html! {
+                    <div key={*about}><dt>{ *about }</dt><dd>{ *says }</dd></div>
+                }) }
+            </dl>
+            <p class="answer">{ text::CAUTION_FOOT }</p>
+        </section>
+    }
+}

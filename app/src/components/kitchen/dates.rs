@@ -1,0 +1,86 @@
+//! When it was killed and packed, whose it is, and until when it is at its best.
+
+use hindsaddle_model::dates::{Keeps, best_by};
+use hindsaddle_model::ics::{Reminder, Stamp, calendar};
+use yew::prelude::*;
+
+use super::{PartProps, field};
+use crate::platform::{clock, files};
+use crate::store::{Msg, Notice};
+use crate::text;
+use crate::views::kitchen::{iso, typed_date};
+
+/// The card.
+pub(super) fn view(props: &PartProps) -> Html {
+    let kitchen = props.state.plan.kitchen();
+    let shown = |date: Option<hindsaddle_model::dates::Date>| date.map(iso).unwrap_or_default();
+    let on_harvested = props.on(|kitchen, typed: String| kitchen.harvested = typed_date(&typed));
+    let on_packed = props.on(|kitchen, typed: String| kitchen.packed = typed_date(&typed));
+    let on_owner = props.on(|kitchen, typed: String| kitchen.owner = typed);
+    let on_tag = props.on(|kitchen, typed: String| kitchen.tag = typed);
+    html! {
+        <section class="card" aria-label={text::BEST_BY}>
+            <div class="fields">
+                { field(text::HARVESTED, "date", shown(kitchen.harvested), "", &on_harvested) }
+                { field(text::PACKED_ON, "date", shown(kitchen.packed), "", &on_packed) }
+                { field(text::OWNER, "text", kitchen.owner.clone(), "", &on_owner) }
+                { field(text::TAG, "text", kitchen.tag.clone(), "", &on_tag) }
+            </div>
+            { table(props) }
+            <p class="hint">{ text::QUALITY }</p>
+        </section>
+    }
+}
+
+fn table(props: &PartProps) -> Html {
+    let kitchen = props.state.plan.kitchen();
+    let Some(packed) = kitchen.packed else { return html! { <p>{ text::NO_DATE }</p> } };
+    let forms = props.packed.forms();
+    let rows: Vec<_> = forms
+        .iter()
+        .filter_map(|form| best_by(*form, packed, kitchen.harvested).ok().map(|until| (*form, until)))
+        .collect();
+    let save = {
+        let (send, plan) = (props.send.clone(), props.state.link());
+        let dates: Vec<(Keeps, hindsaddle_model::dates::Date)> =
+            rows.iter().map(|(form, until)| (*form, until.label)).collect();
+        Callback::from(move |_: MouseEvent| {
+            let (year, month, day, [hour, minute, second]) = clock::now_utc();
+            let Ok(date) = hindsaddle_model::dates::Date::new(year, month, day) else { return };
+            let words: Vec<(String, String)> =
+                dates.iter().map(|(form, _)| (format!("{form:?}"), text::reminder(*form))).collect();
+            let reminders: Vec<Reminder> = dates
+                .iter()
+                .zip(&words)
+                .map(|((_, date), (key, summary))| Reminder {
+                    key,
+                    date: *date,
+                    summary,
+                    description: text::QUALITY,
+                })
+                .collect();
+            let text = calendar(&plan, Stamp { date, hour, minute, second }, &reminders);
+            let saved = files::save("hindsaddle.ics", "text/calendar", &text);
+            send.emit(Msg::Say(if saved { Notice::Saved } else { Notice::NotSaved }));
+        })
+    };
+    html! {
+        <>
+            <h3>{ text::BEST_BY }</h3>
+            <ul class="best-by">
+                { for rows.iter().map(|(form, until)| html! {
+                    <li key={text::keeps(*form)}>
+                        <b>{ text::keeps(*form) }</b>{ ": " }{ text::date(until.label) }
+                        <details>
+                            <summary>{ text::INPUTS }</summary>
+                            <ul>{ for until.sources.iter().map(|source| html! {
+                                <li key={source.row.source.citation()}>{ text::months(source.row.months) }{ ": " }{ source.row.source.citation() }</li>
+                            }) }</ul>
+                        </details>
+                    </li>
+                }) }
+            </ul>
+            <button type="button" class="tool" onclick={save}>{ text::SAVE_CALENDAR }</button>
+        </>
+    }
+}

@@ -1,0 +1,48 @@
+//! Files out and in: packages for a spreadsheet, the plan itself.
+
+use std::rc::Rc;
+
+use hindsaddle_model::csv::csv;
+use hindsaddle_model::link::{self, LONGEST, Names};
+use yew::prelude::*;
+
+use super::PartProps;
+use crate::platform::files;
+use crate::store::{Msg, Notice};
+use crate::text;
+
+/// The card.
+pub(super) fn view(props: &PartProps) -> Html {
+    let said = |saved: bool| Msg::Say(if saved { Notice::Saved } else { Notice::NotSaved });
+    let (packed, plan) = (props.packed.clone(), props.state.plan.clone());
+    let save_csv = props.send.reform(move |_: MouseEvent| {
+        said(files::save("hindsaddle-packages.csv", "text/csv", &csv(packed.rows(&plan))))
+    });
+    let plan = props.state.plan.clone();
+    let save_plan = props.send.reform(move |_: MouseEvent| {
+        let text = format!("{}\n", link::write(&plan, Names::Included));
+        said(files::save("hindsaddle-plan.txt", "text/plain", &text))
+    });
+    let send = props.send.clone();
+    let on_open = Callback::from(move |event: Event| {
+        let send = send.clone();
+        files::opened(&event, LONGEST as u32 * 2, move |text| {
+            send.emit(match text.map(|text| link::read(&text)) {
+                None => Msg::Say(Notice::FileTooLong),
+                Some(Ok(plan)) => Msg::Open(Rc::new(plan)),
+                Some(Err(error)) => Msg::Say(Notice::LinkRefused(error)),
+            });
+        });
+    });
+    html! {
+        <section class="card" aria-label={text::FILES}>
+            <h2>{ text::FILES }</h2>
+            <p>{ text::FILES_HINT }</p>
+            <div class="saves">
+                <button type="button" class="tool" onclick={save_csv}>{ text::SAVE_CSV }</button>
+                <button type="button" class="tool" onclick={save_plan}>{ text::SAVE_PLAN }</button>
+            </div>
+            <label class="field"><span class="field-label">{ text::OPEN_PLAN }</span><input type="file" accept=".txt,text/plain" onchange={on_open} /></label>
+        </section>
+    }
+}

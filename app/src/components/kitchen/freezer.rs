@@ -1,0 +1,158 @@
+//! The freezer: what goes in on which day, how long a package takes, and what to do if it cannot be done.
+
+use hindsaddle_model::freezer::{Day, Freezer, LoadRule, Schedule, schedule};
+use hindsaddle_model::heat::{Cold, Faces, is_too_thick};
+use hindsaddle_model::product::Product;
+use hindsaddle_model::units::{Mass, Volume};
+use yew::prelude::*;
+
+use super::{PartProps, field};
+use crate::components::controls::{Choice, Choosable};
+use crate::text;
+
+/// The card.
+pub(super) fn view(props: &PartProps) -> Html {
+    let freezer = props.state.plan.kitchen().freezer;
+    html! {
+        <section class="card" aria-label={text::FREEZER}>
+            <h2>{ text::FREEZER }</h2>
+            { fields(props, freezer) }
+            { match freezer {
+                None => html! { <p>{ text::NO_FREEZER }</p> },
+                Some(freezer) => match schedule(&props.packed.packages, &freezer) {
+                    Ok(plan) => days(props, &freezer, &plan),
+                    Err(trouble) => html! { <p class="caution" role="alert">{ text::trouble(&trouble, props.state.units) }</p> },
+                },
+            } }
+            <p class="hint">{ text::FREEZE_HINT }</p>
+            { times(props) }
+            <p class="hint">{ text::THAW_HINT }</p>
+        </section>
+    }
+}
+
+fn fields(props: &PartProps, freezer: Option<Freezer>) -> Html {
+    let units = props.state.units;
+    let shown = |volume: fn(&Freezer) -> Volume| {
+        freezer.as_ref().map(|freezer| text::volume_field(volume(freezer), units)).unwrap_or_default()
+    };
+    let on_size = props.on(move |kitchen, typed: String| {
+        kitchen.freezer = text::typed(&typed).map(|number| {
+            let size = text::typed_volume(number, units);
+            let pace = kitchen.freezer.map_or(LoadRule::Cautious, |freezer| freezer.pace);
+            // Empty until somebody says that it is not.
+            Freezer { size, free: size, pace }
+        });
+    });
+    let on_free = props.on(move |kitchen, typed: String| {
+        if let (Some(freezer), Some(number)) = (&mut kitchen.freezer, text::typed(&typed)) {
+            freezer.free = text::typed_volume(number, units);
+        }
+    });
+    let on_pace = props.on(|kitchen, place: usize| {
+        if let Some(freezer) = &mut kitchen.freezer {
+            freezer.pace = LoadRule::ALL[place];
+        }
+    });
+    let unit = text::volume_unit(units);
+    html! {
+        <div class="fields">
+            { field(text::FREEZER_SIZE, "number", shown(|freezer| freezer.size), unit, &on_size) }
+            if let Some(freezer) = freezer {
+                { field(text::FREEZER_FREE, "number", shown(|freezer| freezer.free), unit, &on_free) }
+                <Choice label={text::PACE} options={LoadRule::ALL.map(|rule| Choosable::new(text::load_rule(rule))).to_vec()}
+                    chosen={LoadRule::ALL.iter().position(|rule| *rule == freezer.pace)} on_choose={on_pace} />
+            }
+        </div>
+    }
+}
+
+fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
+    let units = props.state.units;
+    let room = plan.room;
+    let last = plan.days.last().map_or(Mass::ZERO, |day| day.frozen);
+    html! {
+        <>
+            <p class="answer">{ text::room(room.low(), room.likely(), room.high(), freezer.daily_load(), units) }</p>
+            <h3>{ text::SCHEDULE }</h3>
+            <table class="plain">
+                <thead><tr><th scope="col">{ text::DAY }</th><td></td><th scope="col">{ text::GOES_IN }</th><th scope="col">{ text::WAITS }</th></tr></thead>
+                <tbody>
+                    { for plan.days.iter().enumerate().map(|(index, day)| html! {
+                        <tr key={index}>
+                            <th scope="row">{ when(props, index) }</th>
+                            <td>{ filling(freezer, day, last, plan.room.likely()) }</td>
+                            <td>{ text::mass(day.mass, units) }<span class="each">{ contents(props, day) }</span></td>
+                            <td>{ text::mass(day.waiting, units) }</td>
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </>
+    }
+}
+
+/// "1", or the date if the day of packing is known.
+fn when(props: &PartProps, index: usize) -> String {
+    match props.state.plan.kitchen().packed {
+        Some(packed) => text::date(packed.plus_days(index as u16)),
+        None => (index + 1).to_string(),
+    }
+}
+
+/// "8 ground, 3 stew".
+fn contents(props: &PartProps, day: &Day) -> String {
+    let count = |product: Product| {
+        day.packages.iter().filter(|index| props.packed.packages[**index].product == product).count()
+    };
+    let parts: Vec<String> = Product::ALL
+        .into_iter()
+        .filter(|product| count(*product) > 0)
+        .map(|product| format!("{} {}", count(product), text::product(product).to_ascii_lowercase()))
+        .collect();
+    parts.join(", ")
+}
+
+/// The freezer filling: what was in it, what is frozen by now, what goes in today.
+fn filling(freezer: &Freezer, day: &Day, last: Mass, room: Volume) -> Html {
+    let litres = |volume: Volume| volume.to_litres() / freezer.size.to_litres() * 100.0;
+    let before = litres(freezer.size) - litres(freezer.free);
+    // All of it takes `room`; a day takes its part of that.
+    let part = |mass: Mass| if last > Mass::ZERO { litres(room) * (mass / last) } else { 0.0 };
+    let (frozen, today) = (part(day.frozen - day.mass), part(day.mass));
+    let height = |value: f64| (value.round() as i64).to_string();
+    html! {
+        <svg class="freezer" viewBox="0 0 60 104" width="40" height="69" aria-hidden="true">
+            <rect class="freezer-wall" x="1" y="1" width="58" height="102" rx="6" />
+            <rect class="freezer-old" x="5" y={height(102.0 - before)} width="50" height={height(before)} />
+            <rect class="freezer-frozen" x="5" y={height(102.0 - before - frozen)} width="50" height={height(frozen)} />
+            <rect class="freezer-today" x="5" y={height(102.0 - before - frozen - today)} width="50" height={height(today.max(1.0))} />
+        </svg>
+    }
+}
+
+/// How long the thickest package of each product takes.
+fn times(props: &PartProps) -> Html {
+    let cold = Cold::default();
+    let thickest = |product: Product| {
+        let of = props.packed.packages.iter().zip(&props.packed.wrapped);
+        of.filter(|(package, _)| package.product == product)
+            .map(|(_, wrapped)| wrapped.shape.block.thickness)
+            .reduce(|one, other| if other > one { other } else { one })
+    };
+    html! {
+        <>
+            <h3>{ text::FREEZE_TIMES }</h3>
+            <ul>
+                { for Product::ALL.into_iter().filter_map(|product| thickest(product).map(|thick| (product, thick))).map(|(product, thick)| html! {
+                    <li key={product.id()}>
+                        { text::named(text::product(product), &text::length(thick, props.state.units)) }{ ", " }
+                        { text::hours(cold.freezing_time(thick, Faces::Both)) }
+                        if is_too_thick(thick) { <span class="caution">{ text::TOO_THICK }</span> }
+                    </li>
+                }) }
+            </ul>
+            <p class="hint">{ text::PLANK }</p>
+        </>
+    }
+}

@@ -1,0 +1,307 @@
+//! Label sheets, true to the millimetre: which sheet, where to begin, how far to move the print.
+
+use std::fmt::Write as _;
+
+use hindsaddle_model::labels::{Grid, LabelError, Nudge, Paper, Rect, Roll, Sheets, ruler};
+use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::tables::GRIDS;
+use hindsaddle_model::units::Length;
+use qrcodegen::{QrCode, QrCodeEcc};
+use yew::prelude::*;
+
+use super::{PartProps, field, tick};
+use crate::components::controls::{Choice, Choosable, Stepper};
+use crate::platform::{address, picture, storage};
+use crate::text;
+use crate::views::label_text::placed;
+
+/// How labels are printed, as it is remembered on this device.
+#[derive(Clone, PartialEq)]
+struct Settings {
+    /// A place in [`GRIDS`]; behind them the own sheet and the roll.
+    sheet: usize,
+    /// The own sheet's sizes as they were typed; a roll takes label width, height and the step down.
+    own: Vec<String>,
+    start: u16,
+    nudge: Nudge,
+    frames: bool,
+    with_code: bool,
+    blank_weight: bool,
+}
+
+const OWN: usize = GRIDS.len();
+const ROLL: usize = OWN + 1;
+
+impl Settings {
+    fn read() -> Self {
+        let text = storage::read(storage::LABELS).unwrap_or_default();
+        let mut lines = text.lines();
+        let mut number = |usual: i32| lines.next().and_then(|line| line.parse().ok()).unwrap_or(usual);
+        let (sheet, start, across, down, flags) = (number(4), number(0), number(0), number(0), number(0));
+        let mut own: Vec<String> = lines.take(8).map(str::to_owned).collect();
+        if own.len() < 8 {
+            own = ["3", "7", "63.5", "38.1", "7.2", "15.1", "66", "38.1"].map(str::to_owned).to_vec();
+        }
+        Self {
+            sheet: usize::try_from(sheet).unwrap_or(0).min(ROLL),
+            own,
+            start: u16::try_from(start).unwrap_or(0),
+            nudge: Nudge { across: across as i8, down: down as i8 },
+            frames: flags & 1 > 0,
+            with_code: flags & 2 > 0,
+            blank_weight: flags & 4 > 0,
+        }
+    }
+
+    fn write(&self) {
+        let flags = u8::from(self.frames) + 2 * u8::from(self.with_code) + 4 * u8::from(self.blank_weight);
+        let Nudge { across, down } = self.nudge;
+        let head = format!("{}\n{}\n{across}\n{down}\n{flags}\n", self.sheet, self.start);
+        storage::write(storage::LABELS, &(head + &self.own.join("\n")));
+    }
+
+    fn own(&self, place: usize) -> f64 {
+        text::typed(&self.own[place]).unwrap_or(f64::NAN)
+    }
+
+    fn layout(&self) -> Result<Layout, LabelError> {
+        let mm = |place: usize| Length::mm(self.own(place));
+        if self.sheet == ROLL {
+            let gap = Length::mm((self.own(7) - self.own(3)).max(0.0));
+            return Ok(Layout::Roll(Roll::new((mm(2), mm(3)), gap, self.nudge)?, (mm(2), mm(3) + gap)));
+        }
+        let grid = match GRIDS.get(self.sheet) {
+            Some(row) => row.value,
+            None => Grid {
+                paper: Paper::A4,
+                columns: self.own(0).max(0.0).min(50.0) as u8,
+                rows: self.own(1).max(0.0).min(50.0) as u8,
+                label: (mm(2), mm(3)),
+                first: (mm(4), mm(5)),
+                pitch: (mm(6), mm(7)),
+            },
+        };
+        Ok(Layout::Sheets(Sheets::new(grid, self.start, self.nudge)?))
+    }
+}
+
+/// What is printed on.
+enum Layout {
+    Sheets(Sheets),
+    /// A roll, and the size of one of its pages.
+    Roll(Roll, (Length, Length)),
+}
+
+impl Layout {
+    fn page(&self) -> (Length, Length) {
+        match self {
+            Layout::Sheets(sheets) => sheets.grid().paper.size(),
+            Layout::Roll(_, page) => *page,
+        }
+    }
+
+    /// The pages, each with its labels by their place in the list.
+    fn pages(&self, labels: u32) -> Vec<Vec<(usize, Rect)>> {
+        match self {
+            Layout::Sheets(sheets) => {
+                let mut pages = vec![Vec::new(); sheets.sheets(labels) as usize];
+                for index in 0..labels {
+                    let (page, place) = sheets.place(index);
+                    pages[page as usize].push((index as usize, place));
+                }
+                pages
+            }
+            Layout::Roll(roll, _) => (0..labels).map(|index| vec![(index as usize, roll.place(0))]).collect(),
+        }
+    }
+}
+
+fn hundredths(length: Length) -> f64 {
+    length.to_mm() * 100.0
+}
+
+fn whole(number: f64) -> String {
+    (number.round() as i64).to_string()
+}
+
+fn paper_name(paper: Paper) -> &'static str {
+    match paper {
+        Paper::Letter => "Letter",
+        Paper::A4 => "A4",
+    }
+}
+
+/// The controls and the sheets.
+#[component]
+pub(super) fn Labels(props: &PartProps) -> Html {
+    let settings = use_state(Settings::read);
+    let layout = settings.layout();
+    let size = layout.as_ref().ok().map(|layout| {
+        let (width, height) = layout.page();
+        (hundredths(width) as u32, hundredths(height) as u32)
+    });
+    use_effect_with(size, |size| {
+        picture::set_page(*size);
+        || picture::set_page(None)
+    });
+    let count = props.packed.packages.len();
+    html! {
+        <>
+            <section class="card screen-only" aria-label={text::LABELS}>
+                { controls(&settings) }
+                { match &layout {
+                    Err(error) => html! { <p class="caution" role="alert">{ text::label_error(error) }</p> },
+                    Ok(layout) => html! { <p>{ text::sheets(layout.pages(count as u32).len() as u32, count) }</p> },
+                } }
+                <button type="button" class="tool" disabled={layout.is_err()} onclick={|_: MouseEvent| picture::print()}>{ text::PRINT_LABELS }</button>
+                <p class="hint">{ text::PRINT_HINT }</p>
+            </section>
+            if let Ok(layout) = layout { { sheets(props, &settings, &layout) } }
+        </>
+    }
+}
+
+fn controls(settings: &UseStateHandle<Settings>) -> Html {
+    // Each control changes a copy of what is now set.
+    macro_rules! on {
+        ($value:ident: $kind:ty => |$now:ident| $change:expr) => {{
+            let settings = settings.clone();
+            Callback::from(move |$value: $kind| {
+                let mut $now = (*settings).clone();
+                $change;
+                $now.write();
+                settings.set($now);
+            })
+        }};
+    }
+    let mut options: Vec<Choosable> = GRIDS
+        .iter()
+        .map(|row| {
+            let grid = row.value;
+            Choosable::new(text::grid(grid.columns, grid.rows, grid.label, paper_name(grid.paper)))
+        })
+        .collect();
+    options.push(Choosable::new(text::OWN_SHEET));
+    options.push(Choosable::new(text::ROLL_OF_LABELS));
+    let own: &[usize] = match settings.sheet {
+        OWN => &[0, 1, 2, 3, 4, 5, 6, 7],
+        ROLL => &[2, 3, 7],
+        _ => &[],
+    };
+    html! {
+        <div class="fields">
+            <Choice label={text::SHEET} {options} chosen={Some(settings.sheet)} on_choose={on!(place: usize => |now| { now.sheet = place; now.start = 0 })} />
+            { for own.iter().map(|place| {
+                let place = *place;
+                html! { <span key={place}>{ field(text::SHEET_FIELDS[place], "number", settings.own[place].clone(), "", &on!(typed: String => |now| now.own[place] = typed.chars().filter(|letter| !letter.is_control()).take(8).collect())) }</span> }
+            }) }
+            if settings.sheet != ROLL {
+                <Stepper label={text::START_AT} value={(settings.start + 1).to_string()} less={text::LESS} more={text::MORE}
+                    on_step={on!(by: i32 => |now| now.start = (i32::from(now.start) + by).max(0) as u16)} />
+            }
+            <Stepper label={text::NUDGE_ACROSS} value={text::nudge(settings.nudge.across)} less={text::LESS} more={text::MORE}
+                on_step={on!(by: i32 => |now| now.nudge.across = (i32::from(now.nudge.across) + by) as i8)} />
+            <Stepper label={text::NUDGE_DOWN} value={text::nudge(settings.nudge.down)} less={text::LESS} more={text::MORE}
+                on_step={on!(by: i32 => |now| now.nudge.down = (i32::from(now.nudge.down) + by) as i8)} />
+            { tick(text::FRAMES, settings.frames, &on!(ticked: bool => |now| now.frames = ticked)) }
+            { tick(text::WITH_QR, settings.with_code, &on!(ticked: bool => |now| now.with_code = ticked)) }
+            { tick(text::BLANK_WEIGHT, settings.blank_weight, &on!(ticked: bool => |now| now.blank_weight = ticked)) }
+        </div>
+    }
+}
+
+fn sheets(props: &PartProps, settings: &Settings, layout: &Layout) -> Html {
+    let (width, height) = layout.page();
+    let view_box = format!("0 0 {} {}", whole(hundredths(width)), whole(hundredths(height)));
+    let code = settings.with_code.then(|| code_of(props)).flatten();
+    let labels = props.packed.packages.len() as u32;
+    html! {
+        <div class="label-sheets">
+            { for layout.pages(labels).iter().enumerate().map(|(page, cells)| html! {
+                <svg key={page} class="label-sheet" viewBox={view_box.clone()} width={format!("{}mm", mm(width))} height={format!("{}mm", mm(height))}>
+                    if settings.frames { { frames(layout) } }
+                    { for cells.iter().map(|(index, place)| label(props, settings, *index, *place, code.as_deref())) }
+                    if settings.frames && page == 0 { { ruler_at(hundredths(width), hundredths(height)) } }
+                </svg>
+            }) }
+        </div>
+    }
+}
+
+/// Millimetres to a hundredth, without float formatting.
+fn mm(length: Length) -> String {
+    let all = hundredths(length).round() as i64;
+    format!("{}.{:02}", all / 100, all % 100)
+}
+
+fn frames(layout: &Layout) -> Html {
+    let cells: Vec<Rect> = match layout {
+        Layout::Sheets(sheets) => sheets.cells().collect(),
+        Layout::Roll(roll, _) => vec![roll.place(0)],
+    };
+    html! {
+        { for cells.into_iter().enumerate().map(|(index, cell)| html! {
+            <rect key={index} class="frame" x={whole(hundredths(cell.x))} y={whole(hundredths(cell.y))} width={whole(hundredths(cell.width))} height={whole(hundredths(cell.height))} />
+        }) }
+    }
+}
+
+fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code: Option<&str>) -> Html {
+    let state = &props.state;
+    let lines =
+        props.packed.label(&state.plan, &props.packed.packages[index], state.units, settings.blank_weight);
+    let (x, y) = (hundredths(place.x), hundredths(place.y));
+    let (width, height) = (hundredths(place.width), hundredths(place.height));
+    // A code of a third of the label, at most 25 mm, at its right end.
+    let side = if code.is_some() { (height - 300.0).min(width * 0.36).min(2500.0) } else { 0.0 };
+    let room = if code.is_some() { width - side - 100.0 } else { width };
+    html! {
+        <g key={index} class="one-label">
+            { for placed(&lines, (x, y), (room, height)).into_iter().enumerate().map(|(row, line)| html! {
+                <text key={row} x={line.x.to_string()} y={line.y.to_string()} font-size={line.size.to_string()} font-weight={if line.bold { "700" } else { "400" }}
+                    textLength={line.pressed.map(|pressed| pressed.to_string())} lengthAdjust={line.pressed.map(|_| "spacingAndGlyphs")}>{ line.says }</text>
+            }) }
+            if let Some(path) = code {
+                <svg x={whole(x + width - side - 150.0)} y={whole(y + (height - side) / 2.0)} width={whole(side)} height={whole(side)} viewBox={code_box(path)}><path d={code_path(path)} /></svg>
+            }
+        </g>
+    }
+}
+
+/// The plan's address, names left out, as a QR code (ISO/IEC 18004): its size, then its modules as a path.
+fn code_of(props: &PartProps) -> Option<String> {
+    let page = address::whole();
+    let page = page.split(['?', '#']).next().unwrap_or_default();
+    let link = format!("{page}#{}", link::write(&props.state.plan, Names::LeftOut));
+    let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
+    let mut path = format!("{} ", code.size());
+    for y in 0..code.size() {
+        for x in 0..code.size() {
+            if code.get_module(x, y) {
+                let _ = write!(path, "M{x} {y}h1v1h-1z");
+            }
+        }
+    }
+    Some(path)
+}
+
+/// With the four modules of quiet around it that the standard asks for.
+fn code_box(code: &str) -> String {
+    let size: i32 = code.split(' ').next().and_then(|size| size.parse().ok()).unwrap_or(0);
+    format!("-4 -4 {0} {0}", size + 8)
+}
+
+fn code_path(code: &str) -> String {
+    code.split_once(' ').map(|(_, path)| path.to_owned()).unwrap_or_default()
+}
+
+/// A ruler at the foot of the sheet, to lay a real one against.
+fn ruler_at(width: f64, height: f64) -> Html {
+    let (left, base) = ((width - 10_000.0) / 2.0, height - 500.0);
+    let mut path = String::new();
+    for tick in ruler() {
+        let x = whole(left + hundredths(tick.at));
+        let _ = write!(path, "M{x} {}v-{}", whole(base), whole(hundredths(tick.mark)));
+    }
+    html! { <g class="ruler"><path d={path} /><text x={whole(left)} y={whole(base - 700.0)} font-size="300">{ text::RULER }</text></g> }
+}

@@ -1,0 +1,108 @@
+//! The work order: one printed page for whoever cuts.
+
+use hindsaddle_model::anatomy::{Muscle, Side, View};
+use hindsaddle_model::forecast::MuscleForecast;
+use hindsaddle_model::product::Product;
+use yew::prelude::*;
+
+use super::PartProps;
+use crate::components::plate_drawing::view_box;
+use crate::plate::figure::plate;
+use crate::plate::marks::marks;
+use crate::platform::picture;
+use crate::store::State;
+use crate::text;
+use crate::views::explain::pack_rule;
+
+/// The page.
+pub(super) fn view(props: &PartProps) -> Html {
+    let state = &props.state;
+    let (plan, units) = (&state.plan, state.units);
+    let kitchen = plan.kitchen();
+    let or_line =
+        |text: &str| if text.is_empty() { "______________________".to_owned() } else { text.to_owned() };
+    let grinder = kitchen.grinder;
+    let forecast = &state.forecast;
+    html! {
+        <section class="card order" aria-label={text::WORK_ORDER}>
+            <div class="card-head screen-only"><p class="hint">{ text::ORDER_HINT }</p>
+                <button type="button" class="tool" onclick={|_: MouseEvent| picture::print()}>{ text::PRINT_ORDER }</button></div>
+            <div class="order-head">
+                <div>
+                    <h2>{ text::WORK_ORDER }</h2>
+                    <p><b>{ text::animal_line(plan, units) }</b></p>
+                    <p>{ text::OWNER_LINE }{ ": " }{ or_line(&kitchen.owner) }{ "  " }{ text::TAG_LINE }{ ": " }{ or_line(&kitchen.tag) }</p>
+                    if let Some(day) = kitchen.harvested { <p>{ text::HARVESTED }{ " " }{ text::date(day) }</p> }
+                    <p>{ text::tally(forecast, units) }</p>
+                </div>
+                { drawing(state) }
+            </div>
+            <table class="plain">
+                <thead><tr><th scope="col">{ text::MUSCLE_COLUMN }</th><th scope="col">{ text::LEFT_COLUMN }</th><th scope="col">{ text::EXPECTED }</th></tr></thead>
+                <tbody>{ for forecast.muscles.iter().map(|muscle| row(state, muscle)) }</tbody>
+            </table>
+            <p><b>{ text::GRINDER }</b>{ ": " }{ text::MIXES[text::mix_place(grinder.mix)] }
+                if let Some(target) = grinder.mix.target() { { ", " }{ text::one_decimal(target.fat.to_percent()) }{ " % " }{ text::FATS[text::added_place(target.added)] } }
+                { "; " }{ grinder.patties.map_or(text::BY_WEIGHT, |(patty, _)| text::patty(patty)) }</p>
+            <p><b>{ text::WRAPPING }</b>{ ": " }{ for Product::ALL.into_iter().filter(|product| forecast.tallies[*product as usize].packs.likely() > 0).map(|product| html! {
+                <span key={product.id()}>{ text::product(product) }{ ": " }{ pack_rule(plan.packing().rule(product), units) }{ ", " }{ text::wrap(kitchen.wrapping.by[product as usize]) }{ ". " }</span>
+            }) }</p>
+            <p class="caution">{ text::SHOT_CAUTION }</p>
+            <p class="notes">{ text::NOTES }</p>
+            <p class="hint">{ text::ESTIMATES }</p>
+        </section>
+    }
+}
+
+fn row(state: &State, forecast: &MuscleForecast) -> Html {
+    let (plan, muscle) = (&state.plan, forecast.muscle);
+    let taken = plan.is_recovered(muscle);
+    let cuts = |side: Side| {
+        let parts = plan.division(muscle, side).parts();
+        parts.iter().map(|part| text::cut(part.cut, state.units)).collect::<Vec<_>>().join(" + ")
+    };
+    let becomes = if !taken {
+        String::new()
+    } else if plan.is_even(muscle) {
+        cuts(Side::Left)
+    } else {
+        Side::ALL.map(|side| text::side_cut(text::side(side), &cuts(side))).join("; ")
+    };
+    let expect: Vec<String> = forecast.packs.iter().map(|row| text::pack_row(row, state.units)).collect();
+    let expect = if expect.is_empty() { text::muscle_result(forecast, taken) } else { expect.join("; ") };
+    html! { <tr key={muscle.id()}><th scope="row">{ text::muscle(muscle) }</th><td>{ becomes }</td><td>{ expect }</td></tr> }
+}
+
+/// A small plate with the cuts on it, for a page in black and white.
+fn drawing(state: &State) -> Html {
+    let plate = plate(View::Outer, state.plan.animal().species());
+    let Some(frame) = plate.frame(None, false) else { return Html::default() };
+    let cuts = |muscle: Muscle, axis: &[(f64, f64)]| {
+        let forecast = &state.forecast.muscles[muscle.index()];
+        marks(axis, &forecast.sides[Side::Left.index()], forecast.length, 0.2)
+    };
+    html! {
+        <svg class="plate bare" viewBox={view_box(frame)} aria-hidden="true">
+            <defs>{ for plate.areas.iter().map(|area| html! { <clipPath key={area.muscle.id()} id={format!("order-{}", area.muscle.id())}><path d={area.outline.clone()} /></clipPath> }) }</defs>
+            <path class="far" d={plate.far.clone()} />
+            <path class="body" d={plate.body.clone()} />
+            <path class="body" d={plate.ear.clone()} />
+            { for plate.areas.iter().map(|area| html! {
+                <g key={area.muscle.id()}>
+                    <g clip-path={format!("url(#order-{})", area.muscle.id())}>
+                        { for cuts(area.muscle, &area.axis).into_iter().enumerate().map(|(place, marks)| html! { <path key={place} class="knife" d={marks.lines} /> }) }
+                    </g>
+                    <path class="border" d={area.outline.clone()} />
+                    <text class="order-letter" x={whole(area.label.0)} y={whole(area.label.1 + 14.0)} font-size="44" text-anchor="middle">
+                        { state.plan.division(area.muscle, Side::Left).parts()[0].cut.product().map_or(text::DISCARD_MARK, text::product_mark) }
+                    </text>
+                </g>
+            }) }
+            <path class="ink" d={plate.ink.clone()} />
+        </svg>
+    }
+}
+
+fn whole(number: f64) -> String {
+    (number.round() as i64).to_string()
+}
