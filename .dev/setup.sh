@@ -118,6 +118,8 @@ need_wasm_opt() {
 }
 
 need_browser() {
-  # Both in one go, because a driver drives only the browser of its own version.
-  need_debian_packages chromium:chromium chromedriver:chromium-driver
+  # In one go, because a driver drives only the browser of its own version. Poppler measures what is printed, and
+  # ZBar reads its codes.
+  need_debian_packages chromium:chromium chromedriver:chromium-driver \
+    pdftocairo:poppler-utils zbarimg:zbar-tools
 }

@@ -188,6 +188,16 @@ impl Page {
         fs::write(path, decode(&png["data"])).expect("the screenshot can be written");
     }
 
+    /// Puts a file into the field that a selector finds.
+    #[track_caller]
+    pub(crate) fn choose_file(&self, selector: &str, file: &Path) {
+        let document = self.devtools("DOM.getDocument", &json!({}));
+        let root = &document["root"]["nodeId"];
+        let found = self.devtools("DOM.querySelector", &json!({ "nodeId": root, "selector": selector }));
+        let parameters = json!({ "files": [file], "nodeId": found["nodeId"] });
+        self.devtools("DOM.setFileInputFiles", &parameters);
+    }
+
     /// Lets the page save files into a folder.
     #[track_caller]
     pub(crate) fn save_into(&self, folder: &Path) {
@@ -202,6 +212,14 @@ impl Page {
             "(place => [place.x + place.width / 2, place.y + place.height / 2])(document.querySelector({selector:?}).getBoundingClientRect())"
         ));
         (middle[0].as_f64().expect("a number"), middle[1].as_f64().expect("a number"))
+    }
+
+    /// The page as a PDF file in a folder.
+    #[track_caller]
+    pub(crate) fn print_into(&self, folder: &Path) -> std::path::PathBuf {
+        let file = folder.join("printed.pdf");
+        fs::write(&file, self.pdf()).expect("the folder can be written");
+        file
     }
 
     /// The page as a PDF file, on A4 without header and footer.
