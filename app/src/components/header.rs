@@ -40,7 +40,7 @@ pub fn Header(props: &HeaderProps) -> Html {
             </div>
             <div class="tools">
                 { turns(state, &props.send) }
-                <a class="tool" href={format!("?kitchen#{}", state.link())}>{ text::TO_KITCHEN }</a>
+                <a class="tool" aria-label={text::KITCHEN} href={format!("kitchen.html#{}", state.link())}>{ text::TO_KITCHEN }</a>
                 <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
             </div>
         </header>

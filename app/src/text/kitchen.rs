@@ -17,7 +17,7 @@ use super::{names, sentences};
 /// The second page.
 pub const KITCHEN: &str = "Table and freezer";
 /// To it.
-pub const TO_KITCHEN: &str = "Table and freezer \u{203a}";
+pub const TO_KITCHEN: &str = "Table \u{203a}";
 /// Back.
 pub const TO_PLAN: &str = "\u{2039} Plan";
 /// Its parts.

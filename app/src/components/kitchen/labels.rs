@@ -272,7 +272,9 @@ fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code
 fn code_of(props: &PartProps) -> Option<String> {
     let page = address::whole();
     let page = page.split(['?', '#']).next().unwrap_or_default();
-    let link = format!("{page}#{}", link::write(&props.state.plan, Names::LeftOut));
+    // The plan's page stands in the same folder as this one.
+    let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
+    let link = format!("{folder}/#{}", link::write(&props.state.plan, Names::LeftOut));
     let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
     let mut path = format!("{} ", code.size());
     for y in 0..code.size() {

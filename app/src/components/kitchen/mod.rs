@@ -61,7 +61,7 @@ pub(super) fn field(
     html! {
         <label class="field">
             <span class="field-label">{ label }</span>
-            <span class="with-unit"><input type={kind} inputmode={mode} {value} {onchange} />
+            <span class="with-unit"><input type={kind} inputmode={mode} aria-label={label} {value} {onchange} />
             if !unit.is_empty() { <span class="unit">{ unit }</span> }</span>
         </label>
     }

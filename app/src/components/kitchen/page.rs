@@ -83,7 +83,7 @@ fn header(state: &Rc<State>, send: &Callback<Msg>) -> Html {
             <div class="brand"><h1>{ text::KITCHEN }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
             <div class="tools">
                 { turns(state, send) }
-                <a class="tool" href={format!("?#{}", state.link())}>{ text::TO_PLAN }</a>
+                <a class="tool" href={format!("./#{}", state.link())}>{ text::TO_PLAN }</a>
             </div>
         </header>
     }
