@@ -25,6 +25,16 @@ const ROOMY: f64 = 1100.0;
 
 /// The state the page opens with: a link first, then what was remembered, then the example.
 pub(crate) fn opening() -> State {
+    let state = opened();
+    // Steps back belong to the plan that was open in this window: another plan begins its own.
+    match storage::read_for_now(storage::STEPS).as_deref().and_then(|text| text.split_once('\n')) {
+        Some((plan, steps)) if plan == link::write(&state.plan, Names::Included) => state.with_steps(steps),
+        Some(_) | None => state,
+    }
+}
+
+/// The plan of the address, of the memory or of the example.
+fn opened() -> State {
     let (remembered, unreadable) = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
         None => (None, None),
         Some((Ok(plan), _)) => (Some(plan), None),
@@ -62,8 +72,11 @@ pub(crate) fn opening() -> State {
 #[hook]
 pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
+    let steps = state.steps();
     use_effect_with(state.plan.clone(), move |plan| {
-        if !storage::write(storage::PLAN, &link::write(plan, Names::Included)) {
+        let text = link::write(plan, Names::Included);
+        storage::write_for_now(storage::STEPS, &format!("{text}\n{steps}"));
+        if !storage::write(storage::PLAN, &text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }
     });

@@ -21,6 +21,9 @@ use crate::text::Units;
 /// How many steps back are kept. More than a person makes in a weekend.
 const MOST_STEPS: usize = 1000;
 
+/// How many of them outlive a reload and go along to the other page.
+const STEPS_KEPT: usize = 100;
+
 /// A number whose working is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Topic {
@@ -239,6 +242,22 @@ impl State {
         link_of(&self.plan, self.names_travel)
     }
 
+    /// The latest steps back, oldest first, each a line of text.
+    pub fn steps(&self) -> String {
+        let kept = self.past.len().saturating_sub(STEPS_KEPT);
+        let lines: Vec<String> =
+            self.past[kept..].iter().map(|plan| link::write(plan, Names::Included)).collect();
+        lines.join("\n")
+    }
+
+    /// The same state with steps back from [`Self::steps`]; a line that is no plan is left out.
+    #[must_use]
+    pub fn with_steps(mut self, steps: &str) -> Self {
+        let plans = steps.lines().filter_map(|line| link::read(line).ok()).map(Rc::new);
+        self.past = plans.chain(std::mem::take(&mut self.past)).collect();
+        self
+    }
+
     /// Whether there is a step back.
     pub fn can_undo(&self) -> bool {
         !self.past.is_empty()
@@ -409,6 +428,17 @@ mod tests {
         }
         assert_eq!(state.plan, end.plan);
         assert_eq!(state.forecast, end.forecast);
+    }
+
+    #[test]
+    fn steps_outlive_the_page() {
+        let state = start().reduce(stew(Muscle::Knuckle)).reduce(stew(Muscle::Clod));
+        let plan = (*state.plan).clone();
+        let again =
+            State::new(plan, None, Units::Pounds, None).with_steps(&format!("{}\nnonsense", state.steps()));
+        let back = Rc::new(again).reduce(Msg::Undo).reduce(Msg::Undo);
+        assert_eq!(back.plan, start().plan);
+        assert!(!back.can_undo());
     }
 
     #[test]

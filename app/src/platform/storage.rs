@@ -17,6 +17,9 @@ pub const HAVE: &str = "hindsaddle.have";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 
+/// The steps before the plan, for as long as the window is open.
+pub const STEPS: &str = "hindsaddle.steps";
+
 fn storage() -> Option<Storage> {
     window()?.local_storage().ok()?
 }
@@ -24,6 +27,18 @@ fn storage() -> Option<Storage> {
 /// What was remembered under a name.
 pub fn read(name: &str) -> Option<String> {
     storage()?.get_item(name).ok()?
+}
+
+/// What was remembered under a name for as long as the window is open.
+pub fn read_for_now(name: &str) -> Option<String> {
+    window()?.session_storage().ok()??.get_item(name).ok()?
+}
+
+/// Remembers a text under a name for as long as the window is open, if the browser agrees.
+pub fn write_for_now(name: &str, text: &str) {
+    if let Some(storage) = window().and_then(|window| window.session_storage().ok()?) {
+        let _ = storage.set_item(name, text);
+    }
 }
 
 /// Remembers a text under a name; false if the browser refuses.

@@ -28,6 +28,8 @@ pub(super) fn view(props: &PartProps) -> Html {
             </div>
             { table(props) }
             <p class="hint">{ text::QUALITY }</p>
+            <p class="hint">{ text::ALL_CAUTIONS[0].1 }</p>
+            <p class="hint">{ text::ALL_CAUTIONS[4].1 }{ " " }{ text::ALL_CAUTIONS[14].1 }</p>
         </section>
     }
 }

@@ -127,6 +127,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 </div>
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
                 <p class="hint">{ text::HAND_CAUTION }</p>
+                { for [0, 2, 6].map(|place| text::ALL_CAUTIONS[place]).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
             </section>
             <section class="card" aria-label={text::ALL_STEPS}>
                 <h3>{ text::ALL_STEPS }</h3>
