@@ -15,6 +15,11 @@ pub(crate) struct Drawing {
     pub(crate) points: BTreeMap<String, Point>,
 }
 
+/// Ink between and on the muscles, which goes when they are lifted off.
+fn is_seam(id: &str) -> bool {
+    id.starts_with("ink-seams") || id.starts_with("ink-bellies")
+}
+
 impl Drawing {
     pub(crate) fn read(text: &str) -> Result<Self, String> {
         let mut drawing = Drawing::default();
@@ -48,6 +53,12 @@ impl Drawing {
         self.paths.iter().find(|(other, _)| other == id).map(|(_, data)| data.as_str())
     }
 
+    /// The ink of some names, joined into one.
+    fn all_ink(&self, wanted: impl Fn(&str) -> bool) -> String {
+        let ink = self.paths.iter().filter(|(id, _)| id.starts_with("ink-") && wanted(id));
+        ink.map(|(_, data)| data.as_str()).collect()
+    }
+
     /// The paths whose name begins with `prefix`, joined into one.
     pub(crate) fn joined(&self, prefix: &str) -> String {
         let parts: Vec<&str> = self
@@ -76,12 +87,13 @@ impl Drawing {
             .collect();
         writeln!(
             code,
-            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {:?},\n bones: {:?},\n ink: {:?},\n areas: &[",
+            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {:?},\n bones: {:?},\n ink: {:?},\n seams: {:?},\n areas: &[",
             name.to_ascii_uppercase(),
             landmarks.join(", "),
             compact(&self.joined("antler-"))?,
             compact(&self.joined("bone-"))?,
-            compact(&self.joined("ink-"))?,
+            compact(&self.all_ink(|id| !is_seam(id)))?,
+            compact(&self.all_ink(is_seam))?,
         )
         .map_err(|error| error.to_string())?;
         for (id, data) in &self.paths {

@@ -85,6 +85,7 @@ fn drawing(scene: &Scene, numbers: &Labels, answers: bool) -> Html {
                 </g>
             }) }
             <path class="ink" d={plate.ink.clone()} />
+            <path class="ink" d={plate.seams.clone()} />
             { for numbers.labels.iter().enumerate().map(|(place, shown)| html! { <g key={place} class="label">{ label(shown, numbers.size) }</g> }) }
         </svg>
     }

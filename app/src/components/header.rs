@@ -41,7 +41,7 @@ pub fn Header(props: &HeaderProps) -> Html {
             <div class="tools">
                 { turns(state, &props.send) }
                 <a class="tool" aria-label={text::KITCHEN} href={format!("kitchen.html#{}", state.link())}>{ text::TO_KITCHEN }</a>
-                <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
+                <button type="button" class="tool" aria-label={text::COPY_LINK} title={text::COPY_LINK} onclick={on_copy}>{ turn("M10 16l6-6M8 12l-3 3a4 4 0 0 0 6 6l3-3M18 14l3-3a4 4 0 0 0-6-6l-3 3") }</button>
             </div>
         </header>
     }
@@ -50,8 +50,9 @@ pub fn Header(props: &HeaderProps) -> Html {
 /// Undo and redo.
 pub(in crate::components) fn turns(state: &State, send: &Callback<Msg>) -> Html {
     let button = |name: &'static str, able: bool, message: Msg, path: &'static str| {
+        let is_redo = message == Msg::Redo;
         let onclick = send.reform(move |_: MouseEvent| message.clone());
-        html! { <button type="button" class="tool" aria-label={name} title={name} disabled={!able} {onclick}>{ turn(path) }</button> }
+        html! { <button type="button" class={classes!("tool", is_redo.then_some("redo"))} aria-label={name} title={name} disabled={!able} {onclick}>{ turn(path) }</button> }
     };
     html! {
         <>

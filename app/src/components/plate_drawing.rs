@@ -96,6 +96,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
+                if scene.areas.iter().all(|view| view.cover == Cover::Open) { <path class="ink" d={plate.seams.clone()} /> }
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
                 { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| letter(view, size)) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {

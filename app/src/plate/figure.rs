@@ -20,6 +20,7 @@ pub(super) struct Authored {
     antlers: &'static str,
     bones: &'static str,
     ink: &'static str,
+    seams: &'static str,
     areas: &'static [AuthoredArea],
 }
 
@@ -115,6 +116,7 @@ fn make(view: View, species: Species) -> Plate {
         bones: shaped(authored.bones),
         shape: side_only(own(|figure| figure.shape)).into(),
         ink: ink.into(),
+        seams: shaped(authored.seams),
         areas: authored
             .areas
             .iter()

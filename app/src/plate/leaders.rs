@@ -60,7 +60,12 @@ pub fn about_the_animal(width: f64, height: f64) -> Vec<Slot> {
     let width = width * 0.85;
     all.extend(slots((330.0, -1115.0), (1130.0, -1115.0), width, Stands::Over));
     all.extend(slots((1205.0, -1060.0), (1205.0, -430.0), step, Stands::Right));
-    all.extend(slots((270.0 + width / 2.0, -455.0), (870.0 - width / 2.0, -455.0), width, Stands::Under));
+    all.extend(slots(
+        (265.0 + width / 2.0, -455.0),
+        (875.0 - width / 2.0, -455.0),
+        width * 0.88,
+        Stands::Under,
+    ));
     all
 }
 

@@ -91,6 +91,8 @@ pub struct Plate {
     pub shape: Rc<str>,
     /// Contours, eye, mouth, hooves.
     pub ink: Rc<str>,
+    /// Lines between and on the muscles.
+    pub seams: Rc<str>,
     /// The muscle groups, in the order drawn.
     pub areas: Vec<Rc<Area>>,
     /// Around the animal without antlers, and around the antlers.

@@ -17,7 +17,7 @@ use super::{names, sentences};
 /// The second page.
 pub const KITCHEN: &str = "Table and freezer";
 /// To it.
-pub const TO_KITCHEN: &str = "Table \u{203a}";
+pub const TO_KITCHEN: &str = "Cut & pack \u{203a}";
 /// Back.
 pub const TO_PLAN: &str = "\u{2039} Plan";
 /// Its parts.
@@ -75,6 +75,11 @@ pub fn step_of(step: usize, of: usize) -> String {
 /// "4 of 21 done".
 pub fn done_of(done: usize, of: usize) -> String {
     format!("{done} of {of} done")
+}
+
+/// "about 2 oz of ends and trim to the tub".
+pub fn ends_and_trim(mass: &str) -> String {
+    format!("about {mass} of ends and trim to the tub")
 }
 
 /// Why a muscle is worked on now.
@@ -241,7 +246,7 @@ pub fn grind_error(error: &GrindError, units: Units) -> String {
 /// Roll width.
 pub const ROLL: &str = "Width of the paper";
 /// Spare.
-pub const SPARE: &str = "To spare, %";
+pub const SPARE: &str = "Paper, tape and roll to spare, %";
 /// The list.
 pub const SUPPLIES: &str = "Shopping list";
 /// Columns.
@@ -282,7 +287,7 @@ pub fn wrap(wrap: Wrap) -> &'static str {
 /// What one package takes.
 pub fn need(need: Result<Need, Misfit>, units: Units) -> String {
     match need {
-        Ok(Need::Sheet { length, .. }) => format!("a sheet of {}", numbers::rough_length(length, units)),
+        Ok(Need::Sheet { length, .. }) => format!("sheets of up to {}", numbers::rough_length(length, units)),
         Ok(Need::Bag(Bag::Quart)) => "a quart bag".into(),
         Ok(Need::Bag(Bag::Gallon)) => "a gallon bag".into(),
         Ok(Need::VacuumBag { length, .. }) => {
@@ -325,6 +330,9 @@ pub const FREEZER_FREE: &str = "Still free in it";
 pub const PACE: &str = "How fast it is loaded";
 /// Without a freezer.
 pub const NO_FREEZER: &str = "Enter the size of your freezer (it stands on its plate or in its manual), and this plans which package goes in on which day.";
+/// What the small pictures show.
+pub const FILLING: &str =
+    "In the picture: goes in that day on top, frozen before that under it, what was there at the bottom.";
 /// Over the schedule.
 pub const SCHEDULE: &str = "Day by day";
 /// What freezing asks.
@@ -332,9 +340,9 @@ pub const FREEZE_HINT: &str = "One layer, against the cold walls, air between; s
 /// Freezing times.
 pub const FREEZE_TIMES: &str = "How long a package takes to freeze";
 /// What that rests on.
-pub const PLANK: &str = "Plank's equation for a slab, cold air on both faces: freezer at 0 °F (-18 °C), meat from 40 °F (4 °C), 8 W/m\u{b2}K from still air to the pack (home freezers: 8 to 15). A pack that lies on another takes about twice as long. A lower bound: the freezer itself warms up.";
+pub const PLANK: &str = "Plank's equation for a slab, cold air on both faces: freezer at 0 °F (-18 °C), meat from 40 °F (4 °C), 8 W/m\u{b2}K from still air to the pack (home freezers: 8 to 15). A pack that lies on another takes about twice as long. A compact roast freezes somewhat faster than a slab, a full or warm freezer more slowly.";
 /// Too thick.
-pub const TOO_THICK: &str = "thicker than 2 in (5 cm): it takes more than a day. Pack it flatter.";
+pub const TOO_THICK: &str = "thicker than 2 in (5 cm), so it may take more than a day: a thinner roast or a flatter pack freezes faster.";
 /// Columns.
 pub const DAY: &str = "Day";
 /// Column.
@@ -447,7 +455,12 @@ fn freezer_error(error: &FreezerError, units: Units) -> String {
 
 /// "8.2 h".
 pub fn hours(duration: Duration) -> String {
-    format!("about {} h", numbers::one_decimal(duration.to_hours()))
+    let hours = duration.to_hours();
+    if hours < 10.0 {
+        format!("about {} h", numbers::one_decimal(hours))
+    } else {
+        format!("about {} h", hours.round() as i64)
+    }
 }
 
 // Dates.

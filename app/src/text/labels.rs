@@ -25,7 +25,7 @@ pub const DISMISS: &str = "Dismiss";
 /// The animal card.
 pub const ANIMAL: &str = "Animal";
 /// Marks the example.
-pub const EXAMPLE: &str = "Example: enter your own animal";
+pub const EXAMPLE: &str = "An example: enter your animal \u{203a}";
 /// Species field.
 pub const SPECIES: &str = "Species";
 /// Sex field.
@@ -68,7 +68,7 @@ pub const VIEW: &str = "View";
 /// Region buttons.
 pub const REGIONS: &str = "Region";
 /// The whole animal.
-pub const WHOLE: &str = "Whole animal";
+pub const WHOLE: &str = "Whole";
 /// The legend.
 pub const LEGEND: &str = "Legend";
 /// What to do first, on a phone.

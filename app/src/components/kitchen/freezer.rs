@@ -75,6 +75,7 @@ fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
         <>
             <p class="answer">{ text::room(room.low(), room.likely(), room.high(), freezer.daily_load(), units) }</p>
             <h3>{ text::SCHEDULE }</h3>
+            <p class="hint">{ text::FILLING }</p>
             <table class="plain">
                 <thead><tr><th scope="col">{ text::DAY }</th><td></td><th scope="col">{ text::GOES_IN }</th><th scope="col">{ text::WAITS }</th></tr></thead>
                 <tbody>
@@ -83,7 +84,7 @@ fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
                             <th scope="row">{ when(props, index) }</th>
                             <td>{ filling(freezer, day, last, plan.room.likely()) }</td>
                             <td>{ text::mass(day.mass, units) }<span class="each">{ contents(props, day) }</span></td>
-                            <td>{ text::mass(day.waiting, units) }</td>
+                            <td>{ if day.waiting > Mass::grams(1.0) { text::mass(day.waiting, units) } else { "\u{2013}".into() } }</td>
                         </tr>
                     }) }
                 </tbody>

@@ -87,6 +87,7 @@ pub(super) fn Grinder(props: &PartProps) -> Html {
             </div>
             { result(props, &price) }
             <p class="caution">{ text::GRIND_CAUTION }</p>
+            <p class="hint">{ text::ALL_CAUTIONS[9].1 }</p>
             <p class="hint">{ text::NO_CURE }</p>
         </section>
     }

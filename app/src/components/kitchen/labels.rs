@@ -148,13 +148,14 @@ pub(super) fn Labels(props: &PartProps) -> Html {
     html! {
         <>
             <section class="card screen-only" aria-label={text::LABELS}>
-                { controls(&settings) }
+                <h2>{ text::LABELS }</h2>
                 { match &layout {
                     Err(error) => html! { <p class="caution" role="alert">{ text::label_error(error) }</p> },
                     Ok(layout) => html! { <p>{ text::sheets(layout.pages(count as u32).len() as u32, count) }</p> },
                 } }
                 <button type="button" class="tool" disabled={layout.is_err()} onclick={|_: MouseEvent| picture::print()}>{ text::PRINT_LABELS }</button>
                 <p class="hint">{ text::PRINT_HINT }</p>
+                { controls(&settings) }
             </section>
             if let Ok(layout) = layout { { sheets(props, &settings, &layout) } }
         </>

@@ -7,6 +7,7 @@ use std::rc::Rc;
 use hindsaddle_model::anatomy::{Muscle, Side, View};
 use hindsaddle_model::order::{Step, Task, working_order};
 use hindsaddle_model::tables;
+use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
 use super::{PartProps, field, tick};
@@ -117,12 +118,10 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                     Task::Muscle(muscle) => muscle_step(&props.state, muscle),
                     Task::Tub => html! { <><p class="caution">{ text::GRIND_CAUTION }</p><p>{ text::CLEAN_UP }</p></> },
                 } }
-                <div class="table-actions">
-                    { tick(text::DONE, done, &on_done) }
-                    <span key={id(*step)}>{ field(text::WEIGHED_NOW, "text", weight, "", &on_weight) }</span>
-                </div>
+                <span key={id(*step)}>{ field(text::WEIGHED_NOW, "text", weight, "", &on_weight) }</span>
                 <div class="table-actions steps-on">
                     <button type="button" class="tool" disabled={at == 0} onclick={go(at.saturating_sub(1))}>{ text::BACK }</button>
+                    { tick(text::DONE, done, &on_done) }
                     <button type="button" class="tool" disabled={at + 1 == steps.len()} onclick={go(at + 1)}>{ text::NEXT }</button>
                 </div>
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
@@ -151,6 +150,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
 fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
     let row = tables::muscle(muscle);
     let forecast = &state.forecast.muscles[muscle.index()];
+    let tub: Mass = forecast.sides.iter().flatten().map(|part| part.pieces.tub).sum();
     let cuts = |side: Side| {
         let parts = state.plan.division(muscle, side).parts();
         parts.iter().map(|part| text::cut(part.cut, state.units)).collect::<Vec<_>>().join(", ")
@@ -168,7 +168,8 @@ fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
                 <ul class="results">
                     { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
                 </ul>
-                <p>{ text::both_sides(&text::mass_range(forecast.mass, state.units)) }</p>
+                <p>{ text::both_sides(&text::mass_range(forecast.mass, state.units)) }{ "; " }{ text::ends_and_trim(&text::mass(tub, state.units)) }</p>
+                <p>{ text::teach(muscle) }</p>
                 <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
                 <p>{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ ". " }<b>{ text::NEXT_TO }</b>{ ": " }{ text::touching(tables::touching(muscle)) }</p>
             </div>
@@ -195,6 +196,7 @@ fn place_of(state: &Rc<State>, muscle: Muscle) -> Html {
                 </g>
             }) }
             <path class="ink" d={plate.ink.clone()} />
+            <path class="ink" d={plate.seams.clone()} />
         </svg>
     }
 }

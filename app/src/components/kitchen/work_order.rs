@@ -100,6 +100,7 @@ fn drawing(state: &State) -> Html {
                 </g>
             }) }
             <path class="ink" d={plate.ink.clone()} />
+            <path class="ink" d={plate.seams.clone()} />
         </svg>
     }
 }

@@ -2,7 +2,7 @@
 
 use hindsaddle_model::product::Product;
 use hindsaddle_model::tables::PAPER_ROLLS;
-use hindsaddle_model::wrap::{Fold, Wrap};
+use hindsaddle_model::wrap::{Fold, Need, Wrap};
 use yew::prelude::*;
 
 use super::{PartProps, field};
@@ -87,17 +87,22 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
     }
 }
 
-/// The wrap of a product, and what its first full package takes.
+/// The wrap of a product, and the most that a package of it takes.
 fn wrap(props: &PartProps, product: Product) -> Html {
     let now = props.state.plan.kitchen().wrapping.by[product as usize];
     let options = WRAPS.map(|wrap| Choosable::new(text::wrap(wrap))).to_vec();
     let on_choose =
         props.on(move |kitchen, place: usize| kitchen.wrapping.by[product as usize] = WRAPS[place]);
     let of = props.packed.packages.iter().zip(&props.packed.wrapped);
-    let worst = of
-        .filter(|(package, _)| package.product == product)
-        .map(|(_, wrapped)| wrapped.need)
-        .reduce(|worst, need| if need.is_err() { need } else { worst });
+    let worst = of.filter(|(package, _)| package.product == product).map(|(_, wrapped)| wrapped.need).reduce(
+        |worst, need| match (worst, need) {
+            (Ok(Need::Sheet { length: one, .. }), Ok(Need::Sheet { length: other, .. })) if one > other => {
+                worst
+            }
+            (Err(_), Ok(_)) => worst,
+            _ => need,
+        },
+    );
     html! {
         <div key={product.id()} class="wrap-choice">
             <Choice label={text::product(product)} {options} chosen={WRAPS.iter().position(|wrap| *wrap == now)} {on_choose} />
