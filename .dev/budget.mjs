@@ -8,7 +8,7 @@ import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 // The aim for a first visit is 150,000; this holds what has been reached, so that it is not lost again. The second
 // page is fetched only by who opens it.
 const PARTS = [
-  { name: "a first visit", limit: 220_000, has: (file) => !file.startsWith("kitchen") },
+  { name: "a first visit", limit: 222_000, has: (file) => !file.startsWith("kitchen") },
   { name: "the second page", limit: 205_000, has: (file) => file.startsWith("kitchen") },
 ];
 

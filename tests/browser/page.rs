@@ -159,6 +159,13 @@ impl Page {
         self.devtools("Emulation.setEmulatedMedia", &json!({ "features": dark }));
     }
 
+    /// Shows the page in the few colours that its reader chose.
+    #[track_caller]
+    pub(crate) fn force_colours(&self) {
+        let forced = json!([{ "name": "forced-colors", "value": "active" }]);
+        self.devtools("Emulation.setEmulatedMedia", &json!({ "features": forced }));
+    }
+
     /// Shows the page as it goes to paper.
     #[track_caller]
     pub(crate) fn show_as_print(&self) {

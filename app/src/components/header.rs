@@ -40,7 +40,7 @@ pub fn Header(props: &HeaderProps) -> Html {
             </div>
             <div class="tools">
                 { turns(state, &props.send) }
-                <a class="tool" aria-label={text::KITCHEN} href={format!("kitchen.html#{}", state.link())}>{ text::TO_KITCHEN }</a>
+                <a class="tool" href={format!("kitchen.html#{}", state.link())}>{ text::TO_KITCHEN }</a>
                 <button type="button" class="tool" aria-label={text::COPY_LINK} title={text::COPY_LINK} onclick={on_copy}>{ turn("M10 16l6-6M8 12l-3 3a4 4 0 0 0 6 6l3-3M18 14l3-3a4 4 0 0 0-6-6l-3 3") }</button>
             </div>
         </header>

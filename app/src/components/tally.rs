@@ -39,13 +39,15 @@ pub fn Tally(props: &TallyProps) -> Html {
         <section class={classes!("tally", open.then_some("tally-open"))} aria-label={text::TALLY}>
             <p class="unseen" role="status" aria-label={text::TALLY}>{ text::tally(forecast, props.units) }</p>
             <div class="tally-bar">
-                <button type="button" class="figure" aria-label={text::how(text::ALL_PACKAGES)} onclick={explain(Topic::Packages)}>
+                <button type="button" class="figure" onclick={explain(Topic::Packages)}>
                     <span class="big">{ text::about(packs) }{ " " }<small>{ text::packages(packs.likely()) }</small></span>
                     <span class="ends">{ text::count_ends(packs).unwrap_or_default() }</span>
+                    { how() }
                 </button>
-                <button type="button" class="figure" aria-label={text::how(text::TAKE_HOME)} onclick={explain(Topic::Line(Line::TakeHome))}>
+                <button type="button" class="figure" onclick={explain(Topic::Line(Line::TakeHome))}>
                     <span class="big">{ text::mass_likely(forecast.take_home, props.units) }{ " " }<small>{ text::TO_TAKE_HOME }</small></span>
                     <span class="ends">{ text::mass_ends(forecast.take_home, props.units).unwrap_or_default() }</span>
+                    { how() }
                 </button>
                 <button type="button" class="tool tally-toggle" aria-expanded={open.to_string()} onclick={toggle}>
                     { if *open { text::HIDE_TALLY } else { text::SHOW_TALLY } }
@@ -73,12 +75,17 @@ pub fn Tally(props: &TallyProps) -> Html {
     }
 }
 
+/// What a press on a number does, for those who do not see that it can be pressed.
+fn how() -> Html {
+    html! { <span class="unseen">{ text::HOW }</span> }
+}
+
 fn product_row(row: &ProductRow, explain: &Callback<MouseEvent>) -> Html {
     let name = text::product(row.product);
     html! {
         <tr key={row.product.id()}>
             <th scope="row"><span class={classes!("swatch", format!("is-{}", row.product.id()))} aria-hidden="true">{ text::product_mark(row.product) }</span>{ name }<span class="each">{ &row.each }</span></th>
-            <td><button type="button" class="number" aria-label={text::how(&text::product_packages(row.product))} onclick={explain.clone()}>{ &row.packs }</button><span class="ends">{ &row.pack_ends }</span></td>
+            <td><button type="button" class="number" onclick={explain.clone()}>{ &row.packs }<span class="unseen">{ " " }{ text::product_packages(row.product) }</span>{ how() }</button><span class="ends">{ &row.pack_ends }</span></td>
             <td>{ &row.mass }<span class="ends">{ &row.mass_ends }</span></td>
         </tr>
     }
@@ -89,11 +96,12 @@ fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
     let width = format!("{}", (row.part * 1000.0).round() as u32);
     html! {
         <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
-            <button type="button" class="ledger-row" aria-label={format!("{} {}", text::how(name), row.mass)} onclick={explain.clone()}>
+            <button type="button" class="ledger-row" onclick={explain.clone()}>
                 <span class="ledger-name">{ name }</span>
                 <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><rect width={width} height="10" /></svg>
                 <span class="ledger-mass">{ &row.mass }</span>
                 <span class="ends">{ &row.ends }</span>
+                { how() }
             </button>
         </li>
     }

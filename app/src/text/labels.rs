@@ -159,6 +159,8 @@ pub fn part(number: usize) -> String {
     format!("Part {number}")
 }
 
+/// Read out after a number that can be pressed.
+pub const HOW: &str = ": how it was worked out";
 /// "How Bone was worked out", for a number that can be tapped.
 pub fn how(name: &str) -> String {
     format!("{name}: how it was worked out")

@@ -8,7 +8,7 @@ use crate::see;
 /// The second page, by its link.
 fn at_the_table(screen: Screen) -> Page {
     let page = Page::open(screen);
-    act::press(&page, Role::Link, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack ›");
     see::shown(&page, Role::Heading, "Table and freezer");
     page
 }
@@ -77,7 +77,7 @@ fn what_is_decided_here_is_in_the_plan_and_what_cannot_be_is_refused() {
     act::press(&page, Role::Link, "‹ Plan");
     see::shown(&page, Role::Heading, "Hindsaddle");
     assert!(page.next_fragment("").starts_with("#2"), "{}", page.fragment());
-    act::press(&page, Role::Link, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack ›");
     act::press(&page, Role::Button, "Grind");
     see::says(&page, Role::Region, Name::from("Grind"), "of pork back fat make");
 }
@@ -123,7 +123,7 @@ fn packages_and_plan_go_out_as_files_and_the_plan_comes_back() {
     folder.saved(&page, "hindsaddle-plan.txt", "\n");
     // Another browser, with another plan, opens the file.
     let other = page.open_in_second_profile(Screen::DESKTOP, "");
-    act::press(&other, Role::Link, "Table and freezer");
+    act::press(&other, Role::Link, "Cut & pack ›");
     act::press(&other, Role::Button, "Files");
     other.choose_file("input[type=file]", &folder.0.join("hindsaddle-plan.txt"));
     see::says(&other, Role::Alert, Name::Any, "Undo brings yours back");

@@ -1,6 +1,7 @@
 //! The stories, one file for each thing that a person sets out to do.
 
 mod go_to_the_freezer;
+mod meet_everyone;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;

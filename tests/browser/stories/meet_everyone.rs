@@ -1,0 +1,85 @@
+//! Nobody is left out: axe-core looks at every screen and state, in light, dark and forced colours, at a
+//! phone's width and a desk's.
+
+use crate::act;
+use crate::find::{Role, starting};
+use crate::page::{Page, Screen};
+
+/// axe-core, which is only in the folder of tools and never in the page.
+fn axe() -> String {
+    let path =
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../.tools/node_modules/axe-core/axe.min.js");
+    std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
+}
+
+/// Fails if axe finds anything against WCAG 2.2 A and AA, the size of targets with it.
+#[track_caller]
+fn look(page: &Page, axe: &str, screen: &str) {
+    page.settle();
+    page.script(&format!("{axe}; true"));
+    let found = page.script(
+        "axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }, \
+          rules: { 'target-size': { enabled: true } } }) \
+          .then(result => result.passes.length < 10 ? ['axe looked at nothing'] : result.violations.flatMap(rule => rule.nodes.map(node => `${rule.id}: ${node.target} ${node.failureSummary}`)))",
+    );
+    let found: Vec<&str> = found.as_array().expect("a list").iter().filter_map(|one| one.as_str()).collect();
+    assert!(found.is_empty(), "{screen}: {} findings\n{}", found.len(), found.join("\n"));
+}
+
+/// Every state of the first page.
+fn first_page(page: &Page, axe: &str, light: &str) {
+    look(page, axe, &format!("{light}: opened"));
+    for tool in ["Paint", "Wound", "Names", "Lift off", "Save"] {
+        act::press(page, Role::Button, tool);
+        look(page, axe, &format!("{light}: {tool}"));
+        act::press(page, Role::Button, tool);
+    }
+    for view in ["Inner side", "From above", "Outer side"] {
+        act::press(page, Role::Button, view);
+        look(page, axe, &format!("{light}: {view}"));
+    }
+    act::press(page, Role::Button, "Hind leg");
+    look(page, axe, &format!("{light}: a region"));
+    act::press(page, Role::Button, starting("Knuckle: "));
+    look(page, axe, &format!("{light}: a muscle's sheet"));
+    act::press(page, Role::Button, "Close");
+    act::press(page, Role::Button, starting("about 40 packages"));
+    look(page, axe, &format!("{light}: the working of a number"));
+    act::press(page, Role::Button, "Close");
+}
+
+/// Every part of the second page.
+fn second_page(page: &Page, axe: &str, light: &str) {
+    act::press(page, Role::Link, "Cut & pack ›");
+    for part in ["Table card", "Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
+        act::press(page, Role::Button, part);
+        look(page, axe, &format!("{light}: {part}"));
+    }
+}
+
+#[test]
+fn every_state_in_light_on_a_desk() {
+    let (page, axe) = (Page::open(Screen::DESKTOP), axe());
+    first_page(&page, &axe, "light, desk");
+    act::press(&page, Role::Button, "Save");
+    act::press(&page, Role::Button, "Worksheet and key");
+    look(&page, &axe, "light, desk: the sheets for a class");
+    act::press(&page, Role::Button, "Close");
+    second_page(&page, &axe, "light, desk");
+}
+
+#[test]
+fn every_state_in_the_dark_on_a_phone() {
+    let (page, axe) = (Page::open(Screen::PHONE), axe());
+    page.prefer_dark();
+    first_page(&page, &axe, "dark, phone");
+    second_page(&page, &axe, "dark, phone");
+}
+
+#[test]
+fn every_state_in_forced_colours() {
+    let (page, axe) = (Page::open(Screen::DESKTOP), axe());
+    page.force_colours();
+    first_page(&page, &axe, "forced colours");
+    second_page(&page, &axe, "forced colours");
+}
