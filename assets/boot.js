@@ -17,3 +17,21 @@ try {
       "The plan is kept in the address: open the same address again, or in another browser.";
   }
 }
+
+// Without a network next time: see offline.js. A page opened from a file has no such thing.
+if ("serviceWorker" in navigator && location.protocol.startsWith("http")) {
+  try {
+    const kept = await navigator.serviceWorker.register("offline.js");
+    const tell = (worker) => {
+      if (worker?.state === "installed" && navigator.serviceWorker.controller) dispatchEvent(new Event("newer"));
+    };
+    tell(kept.waiting);
+    kept.addEventListener("updatefound", () => {
+      const worker = kept.installing;
+      worker.addEventListener("statechange", () => tell(worker));
+    });
+  } catch (reason) {
+    // Refused, as in private windows: the page works all the same while there is a network.
+    console.info(reason);
+  }
+}

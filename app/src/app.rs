@@ -13,7 +13,7 @@ use crate::components::{
     PackingCard, PlateStage, Tally,
 };
 use crate::platform::keys::Key;
-use crate::platform::{address, keys, screen, storage};
+use crate::platform::{address, keys, screen, storage, updates};
 use crate::store::{Msg, Notice, State, Tool, link_of};
 use crate::text::Units;
 
@@ -104,6 +104,8 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
             Ok(plan) => opened.dispatch(Msg::Open(Rc::new(plan))),
             Err(error) => opened.dispatch(Msg::Say(Notice::LinkRefused(error))),
         });
+        let told = dispatch.clone();
+        let newer = updates::on_newer(move || told.dispatch(Msg::Say(Notice::Newer)));
         let keys = keys::on_key(move |key| match key {
             Key::Undo => dispatch.dispatch(Msg::Undo),
             Key::Redo => dispatch.dispatch(Msg::Redo),
@@ -114,7 +116,7 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
                 dispatch.dispatch(Msg::ClassSheets(false));
             }
         });
-        move || drop((address, keys))
+        move || drop((address, keys, newer))
     });
 }
 

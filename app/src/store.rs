@@ -112,6 +112,8 @@ pub enum Notice {
     NotSaved,
     /// A file that is too long to be a plan.
     FileTooLong,
+    /// A newer build of the page is ready.
+    Newer,
 }
 
 /// Everything the page shows.

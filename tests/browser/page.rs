@@ -136,6 +136,11 @@ impl Page {
         self.set_online(false);
     }
 
+    /// Puts a newer build on the site.
+    pub(crate) fn publish_newer(&self) {
+        self.site.publish_newer();
+    }
+
     /// Gives the network back.
     #[track_caller]
     pub(crate) fn go_online(&self) {

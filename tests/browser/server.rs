@@ -16,6 +16,8 @@ pub(crate) struct Site {
 struct State {
     root: PathBuf,
     reachable: AtomicBool,
+    /// Whether the list of files to keep offline is that of another build.
+    newer: AtomicBool,
     closed: AtomicBool,
 }
 
@@ -29,8 +31,12 @@ impl Site {
         );
         let listener = TcpListener::bind("127.0.0.1:0").expect("a free port");
         let port = listener.local_addr().expect("a bound socket has an address").port();
-        let state =
-            Arc::new(State { root, reachable: AtomicBool::new(true), closed: AtomicBool::new(false) });
+        let state = Arc::new(State {
+            root,
+            reachable: AtomicBool::new(true),
+            newer: AtomicBool::new(false),
+            closed: AtomicBool::new(false),
+        });
         let served = Arc::clone(&state);
         thread::spawn(move || {
             for stream in listener.incoming().map_while(Result::ok) {
@@ -40,7 +46,7 @@ impl Site {
                 // An unreachable site hangs up at once, as a network without a route would.
                 if served.reachable.load(Ordering::Relaxed) {
                     let served = Arc::clone(&served);
-                    thread::spawn(move || answer(&stream, &served.root));
+                    thread::spawn(move || answer(&stream, &served));
                 }
             }
         });
@@ -50,6 +56,11 @@ impl Site {
     /// Where the page is, with the slash at the end.
     pub(crate) fn address(&self) -> String {
         format!("http://localhost:{}/", self.port)
+    }
+
+    /// Puts another build in the place of this one, as far as the browser can tell: one of another name.
+    pub(crate) fn publish_newer(&self) {
+        self.state.newer.store(true, Ordering::Relaxed);
     }
 
     /// Takes the site off the network, or puts it back.
@@ -67,7 +78,7 @@ impl Drop for Site {
 }
 
 /// Answers one request and hangs up. A browser that hangs up first is no failure of the page.
-fn answer(mut stream: &TcpStream, root: &Path) {
+fn answer(mut stream: &TcpStream, state: &State) {
     let mut lines = BufReader::new(stream).lines().map_while(Result::ok);
     let Some(request) = lines.next() else { return };
     // The headers say nothing that matters here, but a socket closed with them unread would be reset.
@@ -75,9 +86,17 @@ fn answer(mut stream: &TcpStream, root: &Path) {
     let path = request.split(' ').nth(1).unwrap_or("/");
     let path = path.split(['?', '#']).next().unwrap_or("/").trim_start_matches('/');
     let path = if path.is_empty() { "index.html" } else { path };
-    let file = root.join(path);
+    let file = state.root.join(path);
     let inside = !path.split('/').any(|part| part == "..");
     let body = if inside { std::fs::read(&file).ok() } else { None };
+    let body = match body {
+        Some(body) if path == "offline.js" && state.newer.load(Ordering::Relaxed) => {
+            let text = String::from_utf8_lossy(&body)
+                .replace("BUILD = \"hindsaddle-", "BUILD = \"hindsaddle-newer-");
+            Some(text.into_bytes())
+        }
+        body => body,
+    };
     let (status, body) = body.map_or(("404 Not Found", Vec::new()), |body| ("200 OK", body));
     let head = format!(
         "HTTP/1.1 {status}\r\nContent-Type: {}\r\nContent-Length: {}\r\nCache-Control: no-cache\r\nConnection: close\r\n\r\n",

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::platform::updates;
 use crate::store::{Msg, Notice};
 use crate::text::{self, Units};
 
@@ -31,6 +32,7 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::Saved => text::SAVED.into(),
         Notice::NotSaved => text::NOT_SAVED.into(),
         Notice::FileTooLong => text::FILE_TOO_LONG.into(),
+        Notice::Newer => text::NEWER.into(),
     });
     let quiet = {
         let send = props.send.clone();
@@ -40,6 +42,9 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         <div class={classes!("notice", words.is_some().then_some("notice-shown"))} role="alert">
             if let Some(words) = words {
                 <p>{ words }</p>
+                if props.notice == Some(Notice::Newer) {
+                    <button type="button" class="tool" onclick={|_: MouseEvent| updates::take_over()}>{ text::USE_NEWER }</button>
+                }
                 <button type="button" class="tool" onclick={quiet}>{ text::DISMISS }</button>
             }
         </div>

@@ -11,6 +11,7 @@ pub mod picture;
 pub mod pointer;
 pub mod screen;
 pub mod storage;
+pub mod updates;
 pub mod wake;
 
 /// The window, where there is one.

@@ -726,8 +726,6 @@ pub const SAVE_PLAN: &str = "Plan as a file";
 pub const OPEN_PLAN: &str = "Open a plan file";
 /// What files are for.
 pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link with the names; it opens here and in every later version.";
-/// Said after a plan file was opened.
-pub const FILE_OPENED: &str = "Opened the plan in the file. Undo brings yours back.";
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
 /// Heads of the columns of the CSV file.

@@ -167,10 +167,14 @@ pub fn memory_error(error: LinkError) -> &'static str {
 }
 
 /// Said after a link was opened over another plan.
-pub const LINK_OPENED: &str = "Opened the plan in the link. Undo brings yours back.";
+pub const LINK_OPENED: &str = "Opened that plan. Undo brings yours back.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
     "This browser will not remember the plan. It is all in the address: keep the link.";
+/// Said when a newer build waits.
+pub const NEWER: &str = "A new version is ready. It opens by itself the next time; your plan stays as it is.";
+/// Opens it.
+pub const USE_NEWER: &str = "Open it now";
 /// Said after copying.
 pub const COPIED: &str = "Link copied. Whoever opens it sees this plan and these numbers.";
 /// Said when copying failed.

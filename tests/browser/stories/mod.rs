@@ -1,5 +1,6 @@
 //! The stories, one file for each thing that a person sets out to do.
 
+mod camp_without_signal;
 mod go_to_the_freezer;
 mod meet_everyone;
 mod open_the_page;

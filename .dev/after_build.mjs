@@ -1,0 +1,36 @@
+// Owns what is made of a build when Trunk is done with it: kitchen.html, which is index.html with the second page's
+// program in the place of the first one's, and the list of files in offline.js. Trunk runs it with the folder of the
+// build in TRUNK_STAGING_DIR.
+
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
+
+const folder = process.env.TRUNK_STAGING_DIR;
+
+const first = readFileSync(join(folder, "index.html"), "utf8");
+const second = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, "kitchen$1", "app-HASH.js");
+writeFileSync(join(folder, "kitchen.html"), second);
+
+const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) => relative(folder, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join("/"))
+  .filter((name) => name !== "offline.js")
+  .sort();
+// The name of a build says what is in it: the same files have the same name.
+const hash = createHash("sha256");
+for (const name of files) hash.update(name).update(readFileSync(join(folder, name)));
+const build = `hindsaddle-${hash.digest("hex").slice(0, 16)}`;
+// A page is asked for by its folder, too.
+const list = ["./", ...files];
+let offline = readFileSync(join(folder, "offline.js"), "utf8");
+offline = replaced(offline, 'const BUILD = "";', `const BUILD = "${build}";`, "const BUILD");
+offline = replaced(offline, "const FILES = [];", `const FILES = ${JSON.stringify(list)};`, "const FILES");
+writeFileSync(join(folder, "offline.js"), offline);
+
+/** The text with `from` replaced, which has to be there. */
+function replaced(text, from, to, what) {
+  const changed = text.replace(from, to);
+  if (changed === text) throw new Error(`the build has no ${what} to replace`);
+  return changed;
+}

@@ -1,0 +1,79 @@
+//! Someone is at camp: the page was opened once, and now there is no network and no server.
+
+use crate::act;
+use crate::find::{Name, Role};
+use crate::page::{Page, Screen};
+use crate::see;
+
+/// The page with every file kept for later.
+fn kept(screen: Screen) -> Page {
+    let page = Page::open(screen);
+    page.script("navigator.serviceWorker.ready.then(() => true)");
+    page
+}
+
+#[test]
+fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
+    let page = kept(Screen::PHONE);
+    let before = page.next_fragment("");
+    act::choose(&page, "Knuckle becomes", "Stew");
+    let tally = see::text(&page, Role::Status, Name::from("Tally"));
+    let link = page.next_fragment(&before);
+    page.go_offline();
+    page.reload();
+    assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the plan is remembered");
+    act::press(&page, Role::Link, "Cut & pack ›");
+    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Button, "Freeze");
+    see::says(&page, Role::Region, Name::from("Freeze"), "Enter the size of your freezer");
+    act::press(&page, Role::Link, "‹ Plan");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    act::choose(&page, "Knuckle becomes", "Grind");
+    page.go_to(&link);
+    page.reload();
+    assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the link opens");
+}
+
+/// Nothing is asked of anybody but the page's own site, and the content security policy, which forbids it and
+/// would say so in the log, is there.
+#[test]
+fn nothing_is_fetched_from_elsewhere() {
+    let page = kept(Screen::DESKTOP);
+    act::press(&page, Role::Button, "Save");
+    act::press(&page, Role::Button, "Drawing (SVG)");
+    act::press(&page, Role::Link, "Cut & pack ›");
+    see::shown(&page, Role::Heading, "Table and freezer");
+    for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
+        act::press(&page, Role::Button, part);
+    }
+    let foreign = page.script(
+        "performance.getEntriesByType('resource').map(entry => entry.name).filter(name => !name.startsWith(location.origin + '/'))",
+    );
+    assert_eq!(foreign.as_array().map(Vec::len), Some(0), "{foreign}");
+    let policy = page.script("document.querySelector('meta[http-equiv]').content");
+    assert!(policy.as_str().is_some_and(|policy| policy.starts_with("default-src 'none'")), "{policy}");
+    assert_eq!(page.script("fetch('https://example.org/').then(() => 'sent', () => 'refused')"), "refused");
+    // That refusal is the one complaint there has to be.
+    assert!(page.complaints().iter().all(|complaint| complaint.contains("example.org")));
+}
+
+#[test]
+fn a_newer_build_waits_until_it_is_asked_for() {
+    let page = kept(Screen::DESKTOP);
+    page.reload();
+    act::choose(&page, "Knuckle becomes", "Stew");
+    let tally = see::text(&page, Role::Status, Name::from("Tally"));
+    page.publish_newer();
+    page.script("navigator.serviceWorker.getRegistration().then(kept => kept.update()).then(() => true)");
+    see::says(&page, Role::Alert, Name::Any, "A new version is ready");
+    assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "nothing is interrupted");
+    act::press(&page, Role::Button, "Open it now");
+    page.until("the newer build", || {
+        let builds = page.script("caches.keys()");
+        let newer = builds.as_array().is_some_and(|names| {
+            names.len() == 1 && names[0].as_str().is_some_and(|name| name.starts_with("hindsaddle-newer-"))
+        });
+        if newer { Ok(()) } else { Err(builds.to_string()) }
+    });
+    assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the plan is as it was");
+}
