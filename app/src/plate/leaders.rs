@@ -57,13 +57,13 @@ pub fn about_the_animal(width: f64, height: f64) -> Vec<Slot> {
     let step = height * 1.15;
     let mut all = slots((-75.0, -1040.0), (-75.0, -330.0), step, Stands::Left);
     // Names differ in length: next to the longest a slot may be a little narrower.
-    let width = width * 0.85;
+    let width = width * 0.95;
     all.extend(slots((330.0, -1115.0), (1130.0, -1115.0), width, Stands::Over));
     all.extend(slots((1205.0, -1060.0), (1205.0, -430.0), step, Stands::Right));
     all.extend(slots(
         (265.0 + width / 2.0, -455.0),
         (875.0 - width / 2.0, -455.0),
-        width * 0.88,
+        width * 0.8,
         Stands::Under,
     ));
     all
