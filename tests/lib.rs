@@ -16,7 +16,7 @@ use hindsaddle_model::product::{Cut, Product, RoastSize};
 use hindsaddle_model::tables::{self, PAPER_ROLLS};
 use hindsaddle_model::units::{Length, Mass, Volume};
 use hindsaddle_model::wounds::{MOST_WOUNDS, RADIUS_RANGE, Wound, X_RANGE, Y_RANGE};
-use hindsaddle_model::wrap::{Fold, Wrap, Wrapping};
+use hindsaddle_model::wrap::{Wrap, Wrapping};
 
 /// How many random plans are compared between this machine and a browser.
 pub const DIGESTED: u64 = 200;
@@ -98,10 +98,9 @@ fn random_kitchen(dice: &mut SplitMix) -> Kitchen {
     let harvested = (dice.below(2) == 0).then(|| date(dice));
     let later = dice.below(14) as u16;
     let packed = (dice.below(2) == 0).then(|| harvested.unwrap_or_else(|| date(dice)).plus_days(later));
-    let wraps: Vec<Wrap> = Fold::ALL.into_iter().map(Wrap::Paper).chain([Wrap::Zip, Wrap::Vacuum]).collect();
     let mut wrapping = Wrapping { roll: PAPER_ROLLS[dice.below(3) as usize].value, ..Wrapping::default() };
     wrapping.spare_percent = dice.below(101) as u8;
-    wrapping.by = std::array::from_fn(|_| one(dice, &wraps));
+    wrapping.by = std::array::from_fn(|_| one(dice, &Wrap::ALL));
     let added = one(
         dice,
         &[

@@ -53,21 +53,14 @@ impl Drawing {
         self.paths.iter().find(|(other, _)| other == id).map(|(_, data)| data.as_str())
     }
 
-    /// The ink of some names, joined into one.
-    fn all_ink(&self, wanted: impl Fn(&str) -> bool) -> String {
-        let ink = self.paths.iter().filter(|(id, _)| id.starts_with("ink-") && wanted(id));
-        ink.map(|(_, data)| data.as_str()).collect()
+    /// The paths of some names, joined into one.
+    fn all(&self, wanted: impl Fn(&str) -> bool) -> String {
+        self.paths.iter().filter(|(id, _)| wanted(id)).map(|(_, data)| data.as_str()).collect()
     }
 
     /// The paths whose name begins with `prefix`, joined into one.
     pub(crate) fn joined(&self, prefix: &str) -> String {
-        let parts: Vec<&str> = self
-            .paths
-            .iter()
-            .filter(|(id, _)| id.starts_with(prefix))
-            .map(|(_, data)| data.as_str())
-            .collect();
-        parts.join("")
+        self.all(|id| id.starts_with(prefix))
     }
 
     /// The landmarks by name, in the order in which a figure counts them.
@@ -92,8 +85,8 @@ impl Drawing {
             landmarks.join(", "),
             compact(&self.joined("antler-"))?,
             compact(&self.joined("bone-"))?,
-            compact(&self.all_ink(|id| !is_seam(id)))?,
-            compact(&self.all_ink(is_seam))?,
+            compact(&self.all(|id| id.starts_with("ink-") && !is_seam(id)))?,
+            compact(&self.all(is_seam))?,
         )
         .map_err(|error| error.to_string())?;
         for (id, data) in &self.paths {

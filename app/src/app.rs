@@ -72,10 +72,10 @@ fn opened() -> State {
 #[hook]
 pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
-    let steps = state.steps();
+    let now = state.clone();
     use_effect_with(state.plan.clone(), move |plan| {
         let text = link::write(plan, Names::Included);
-        storage::write_for_now(storage::STEPS, &format!("{text}\n{steps}"));
+        storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
         if !storage::write(storage::PLAN, &text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }

@@ -116,6 +116,13 @@ pub enum Notice {
     Newer,
 }
 
+impl Notice {
+    /// What is said of a file that was to be saved.
+    pub fn saved(worked: bool) -> Self {
+        if worked { Notice::Saved } else { Notice::NotSaved }
+    }
+}
+
 /// Everything the page shows.
 #[derive(Clone, Debug)]
 pub struct State {

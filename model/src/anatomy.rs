@@ -153,6 +153,15 @@ impl Side {
     pub const fn index(self) -> usize {
         self as usize
     }
+
+    /// The other half.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Side::Left => Side::Right,
+            Side::Right => Side::Left,
+        }
+    }
 }
 
 /// Which sides an action is for.

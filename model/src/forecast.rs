@@ -295,8 +295,7 @@ fn tally(plan: &Plan, product: Product, sums: &Sums, spread: &mut Spread) -> Tal
     let packs = &sums.packs[product as usize];
     let loose = matches!(product, Product::Stew | Product::Grind).then(|| {
         let pack = plan.packing().loose_pack(product);
-        let last = masses[0] - pack * f64::from(packs[0].saturating_sub(1));
-        (pack, (packs[0] > 0 && last < pack * 0.9).then_some(last))
+        (pack, packing::short_last(masses[0], pack, packs[0]))
     });
     Tally { product, packs: spread.counts(packs), mass: spread.masses(masses), loose }
 }
@@ -313,9 +312,10 @@ fn muscle_forecast(
     let masses = &carcass.muscles[muscle.index()];
     let lengths = &carcass.lengths[muscle.index()];
     let body = |scenario: usize| Body::new(masses[scenario], lengths[scenario], row.size);
+    let sides = Side::ALL.map(|side| stretches(plan, muscle, side));
     let mut packs = Vec::new();
     if plan.is_recovered(muscle) {
-        for group in groups(plan, muscle) {
+        for group in groups(&sides) {
             packs.extend(group_packs(plan, muscle, &group, &body, hand, sums, spread));
         }
     } else {
@@ -339,7 +339,7 @@ fn muscle_forecast(
         muscle,
         mass: spread.masses(masses).map(|mass| mass * 2.0),
         length,
-        sides: Side::ALL.map(|side| stretches(plan, muscle, side).into_iter().map(part).collect()),
+        sides: sides.map(|stretches| stretches.into_iter().map(part).collect()),
         packs,
     }
 }
@@ -378,12 +378,11 @@ fn stretches(plan: &Plan, muscle: Muscle, side: Side) -> Vec<Stretch> {
     stretches
 }
 
-fn groups(plan: &Plan, muscle: Muscle) -> Vec<Group> {
+fn groups([left, right]: &[Vec<Stretch>; 2]) -> Vec<Group> {
     let mut groups: Vec<Group> = Vec::new();
-    let [left, right] = Side::ALL.map(|side| stretches(plan, muscle, side));
     let sides = if left == right { vec![(left, 2.0)] } else { vec![(left, 1.0), (right, 1.0)] };
     for (stretches, times) in sides {
-        for Stretch { from, to, cut, spoiled } in stretches {
+        for &Stretch { from, to, cut, spoiled } in stretches {
             let span = (from, to, times);
             match groups.iter_mut().find(|group| group.cut == cut && group.spoiled == spoiled) {
                 Some(group) => group.spans.push(span),

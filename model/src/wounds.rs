@@ -68,14 +68,15 @@ fn points(territory: &Territory) -> Vec<((i8, i8), i32)> {
 /// The stretches of a muscle that wounds take, as shares of its mass counted from where its axis begins; in
 /// order, apart from each other, 0 to 1. A bite out of the edge is taken off the nearer end.
 pub fn spoiled(wounds: &[Wound], muscle: Muscle, side: Side) -> Vec<(f64, f64)> {
+    // Most animals have no wound marked, and every muscle asks.
+    if wounds.iter().all(|wound| wound.side != side) {
+        return Vec::new();
+    }
     let mut stretches: Vec<(usize, usize)> = Vec::new();
-    let mut left: Vec<((i8, i8), i32)> = Vec::new();
-    let mut count = 0;
-    for (place, wound) in wounds.iter().filter(|wound| wound.side == side).enumerate() {
-        if place == 0 {
-            left = points(tables::territory(muscle));
-            count = left.len();
-        }
+    let all = points(tables::territory(muscle));
+    let count = all.len();
+    let mut left = all.clone();
+    for wound in wounds.iter().filter(|wound| wound.side == side) {
         let (taken, rest): (Vec<_>, Vec<_>) = left.iter().partition(|(point, _)| wound.takes(*point));
         let (Some(first), Some(last)) =
             (taken.iter().map(|(_, along)| *along).min(), taken.iter().map(|(_, along)| *along).max())
@@ -83,7 +84,6 @@ pub fn spoiled(wounds: &[Wound], muscle: Muscle, side: Side) -> Vec<(f64, f64)> 
             continue;
         };
         // How many points of the whole muscle lie before the first that is taken, and behind the last.
-        let all = points(tables::territory(muscle));
         let before = all.iter().filter(|(_, along)| *along < first).count();
         let behind = all.iter().filter(|(_, along)| *along > last).count();
         let (amount, reach) = (taken.len(), count - before - behind);

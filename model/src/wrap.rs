@@ -52,6 +52,18 @@ pub enum Wrap {
     Vacuum,
 }
 
+impl Wrap {
+    /// Every wrap.
+    pub const ALL: [Wrap; 6] = [
+        Wrap::Paper(Fold::Butcher),
+        Wrap::Paper(Fold::Drugstore),
+        Wrap::Paper(Fold::DrugstoreShort),
+        Wrap::Paper(Fold::Square),
+        Wrap::Zip,
+        Wrap::Vacuum,
+    ];
+}
+
 /// How everything is wrapped.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Wrapping {

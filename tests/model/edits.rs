@@ -24,14 +24,14 @@ fn near(a: Mass, b: Mass, what: &str) {
 fn mirrored(plan: &Plan) -> Option<Plan> {
     let mut turned = plan.clone();
     for muscle in Muscle::ALL {
-        for (from, to) in [(Side::Left, Side::Right), (Side::Right, Side::Left)] {
-            let division = plan.division(muscle, from).clone();
-            turned = turned.apply(Action::Divide { muscle, sides: Sides::One(to), division }).ok()?.plan;
+        for side in Side::ALL {
+            let division = plan.division(muscle, side.other()).clone();
+            turned = turned.apply(Action::Divide { muscle, sides: Sides::One(side), division }).ok()?.plan;
         }
     }
     for (place, wound) in plan.wounds().iter().enumerate() {
-        let side = if wound.side == Side::Left { Side::Right } else { Side::Left };
-        turned = with(&turned, Action::ChangeWound { place, wound: Wound { side, ..*wound } });
+        let wound = Wound { side: wound.side.other(), ..*wound };
+        turned = with(&turned, Action::ChangeWound { place, wound });
     }
     Some(turned)
 }

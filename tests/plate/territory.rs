@@ -10,32 +10,19 @@ use kurbo::{ParamCurve, Shape};
 use crate::read::{Drawing, Region, drawing, lattice};
 
 const HEAD: &str = "\
-//! Where each muscle lies, on the lattice of the wounds. Written by `tests/plate/territory.rs` from the plate;
-//! do not edit. A muscle that is drawn in both side views is read from the one that shows more of it.
+//! Where each muscle lies. Written by `tests/plate/territory.rs` from the plate; do not edit. A muscle that is
+//! drawn in both side views is read from the one that shows more of it.
 
+use super::territory::Territory;
 use crate::anatomy::Muscle;
 
-/// The lattice points of one muscle.
-#[derive(Debug)]
-pub struct Territory {
-    /// Both ends of the drawn axis.
-    pub axis: ((i8, i8), (i8, i8)),
-    /// Height, first and last point: one row after the other, as often as the region is cut by the row.
-    pub rows: &'static [(i8, i8, i8)],
-}
-
-/// The territory of a muscle.
-pub fn territory(muscle: Muscle) -> &'static Territory {
-    &TERRITORIES[muscle.index()]
-}
-
 #[rustfmt::skip]
-static TERRITORIES: [Territory; Muscle::COUNT] = [
+pub(super) static TERRITORIES: [Territory; Muscle::COUNT] = [
 ";
 
 #[test]
 fn the_table_of_the_wounds_is_the_plate() {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../model/src/tables/territory.rs");
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../model/src/tables/territory_rows.rs");
     let sides = [drawing(View::Outer), drawing(View::Inner)];
     let mut table = String::from(HEAD);
     for muscle in Muscle::ALL {

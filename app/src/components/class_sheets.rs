@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::plate_drawing::{label, view_box};
+use super::plate_drawing::{label, silhouette};
 use crate::platform::{focus, picture};
 use crate::store::{Msg, State};
 use crate::text;
@@ -71,11 +71,8 @@ fn drawing(scene: &Scene, numbers: &Labels, answers: bool) -> Html {
     let plate = &scene.plate;
     let summary = text::class_title(answers);
     html! {
-        <svg class="plate bare" viewBox={view_box(numbers.frame)} role="img" aria-label={summary}>
-            <path class="far" d={plate.far.clone()} />
-            <path class="body" d={plate.shape.clone()} />
-            <path class="body" d={plate.body.clone()} />
-            <path class="body" d={plate.ear.clone()} />
+        <svg class="plate bare" viewBox={numbers.frame.view_box()} role="img" aria-label={summary}>
+            { silhouette(plate, Html::default()) }
             <path class="bones" d={plate.bones.clone()} />
             { for scene.areas.iter().map(|view| html! {
                 <g key={view.id.clone()}>

@@ -9,7 +9,7 @@ use yew::prelude::*;
 
 use crate::plate::leaders::Stands;
 use crate::plate::marks::Marks;
-use crate::plate::{Area, Frame};
+use crate::plate::{Area, Plate, whole};
 use crate::platform::{focus, pointer};
 use crate::text;
 use crate::views::labels::Label;
@@ -56,15 +56,6 @@ pub(super) struct PlateDrawingProps {
     pub children: Html,
 }
 
-/// A frame as the attribute has it.
-pub(in crate::components) fn view_box(frame: Frame) -> String {
-    [frame.x, frame.y, frame.width, frame.height].map(whole).join(" ")
-}
-
-fn whole(number: f64) -> String {
-    (number.round() as i64).to_string()
-}
-
 /// The drawing.
 #[component]
 pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
@@ -78,7 +69,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let antlers = || html! { <path class="antlers" d={plate.antlers.clone()} /> };
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
-        <svg id={PLATE} {class} viewBox={view_box(scene.frame)} role="group" aria-label={props.summary.clone()}>
+        <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
             <defs>
                 { for scene.areas.iter().map(|view| html! {
                     <clipPath key={view.id.clone()} id={format!("border-{}", view.id)}><path d={view.area.outline.clone()} /></clipPath>
@@ -87,11 +78,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                <path class="far" d={plate.far.clone()} />
-                if scene.antlers && !props.above { { antlers() } }
-                <path class="body" d={plate.shape.clone()} />
-                <path class="body" d={plate.body.clone()} />
-                <path class="body" d={plate.ear.clone()} />
+                { silhouette(plate, html! { if scene.antlers && !props.above { { antlers() } } }) }
                 if scene.antlers && props.above { { antlers() } }
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(fill) }
@@ -107,6 +94,19 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
             if props.aiming { { aim(props) } }
             { props.children.clone() }
         </svg>
+    }
+}
+
+/// The animal without its muscles: the far legs, what stands behind it, mane and beard, body and ear.
+pub(in crate::components) fn silhouette(plate: &Plate, behind: Html) -> Html {
+    html! {
+        <>
+            <path class="far" d={plate.far.clone()} />
+            { behind }
+            <path class="body" d={plate.shape.clone()} />
+            <path class="body" d={plate.body.clone()} />
+            <path class="body" d={plate.ear.clone()} />
+        </>
     }
 }
 
@@ -204,8 +204,7 @@ fn aim(props: &PlateDrawingProps) -> Html {
     let frame = props.scene.frame;
     let on_touch = props.on_touch.clone();
     let onclick = Callback::from(move |event: MouseEvent| {
-        let shown = [frame.x, frame.y, frame.width, frame.height];
-        if let Some((x, y)) = pointer::on_drawing(PLATE, shown, (event.client_x(), event.client_y())) {
+        if let Some((x, y)) = pointer::on_drawing(PLATE, frame, &event) {
             on_touch.emit(Touched::Place(x, y));
         }
     });

@@ -9,7 +9,7 @@ use yew::prelude::*;
 
 use super::plate_drawing::PLATE;
 use crate::plate::axis::Axis;
-use crate::plate::{Area, Frame, Plate};
+use crate::plate::{Area, Frame, Plate, whole};
 use crate::platform::pointer;
 use crate::text;
 use crate::views::parts;
@@ -17,16 +17,6 @@ use crate::views::wounds::{WoundView, moved, stepped};
 
 /// Half of 44 CSS pixels: what a cold thumb hits.
 const THUMB: f64 = 22.0;
-
-fn whole(number: f64) -> String {
-    (number.round() as i64).to_string()
-}
-
-/// Where a pointer is on the drawing.
-fn place(frame: Frame, event: &PointerEvent) -> Option<(f64, f64)> {
-    let shown = [frame.x, frame.y, frame.width, frame.height];
-    pointer::on_drawing(PLATE, shown, (event.client_x(), event.client_y()))
-}
 
 /// Properties of [`DivisionHandles`].
 #[derive(PartialEq, Properties)]
@@ -77,7 +67,7 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
     let (all, index) = (props.parts.clone(), props.index);
     let (area, frame) = (props.area.clone(), props.frame);
     let percent_at = move |event: &PointerEvent| {
-        let u = Axis::new(&area.axis).nearest(place(frame, event)?);
+        let u = Axis::new(&area.axis).nearest(pointer::on_drawing(PLATE, frame, event)?);
         Some((u * 100.0).round() as u8)
     };
     let divide = {
@@ -209,7 +199,7 @@ fn WoundHandle(props: &WoundHandleProps) -> Html {
         Callback::from(move |event: PointerEvent| {
             if dragged.is_some() {
                 event.stop_propagation();
-                dragged.set(place(frame, &event));
+                dragged.set(pointer::on_drawing(PLATE, frame, &event));
             }
         })
     };

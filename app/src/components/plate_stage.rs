@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use hindsaddle_model::anatomy::{Region, Side, Sides, View};
+use hindsaddle_model::anatomy::{Region, Sides, View};
 use hindsaddle_model::plan::{Action, Division};
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::tables;
@@ -85,10 +85,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
 fn use_fingers(frame: Frame, free: bool, looked: &Callback<Frame>) {
     let looked = looked.clone();
     use_effect_with((frame, free), move |(frame, free)| {
-        let shown = [frame.x, frame.y, frame.width, frame.height];
-        let watch = pointer::watch(PLATE, shown, *free, move |[x, y, width, height]| {
-            looked.emit(Frame { x, y, width, height });
-        });
+        let watch = pointer::watch(PLATE, *frame, *free, move |frame| looked.emit(frame));
         move || drop(watch)
     });
 }
@@ -206,13 +203,5 @@ fn legend() -> Html {
                 </li>
             }) }
         </ul>
-    }
-}
-
-/// The other side of the animal.
-pub(super) fn other(side: Side) -> Side {
-    match side {
-        Side::Left => Side::Right,
-        Side::Right => Side::Left,
     }
 }

@@ -11,7 +11,6 @@ use yew::prelude::*;
 
 use super::controls::{Choosable, Segments, Stepper};
 use super::plate_drawing::PLATE;
-use super::plate_stage::other;
 use crate::plate::peel::LAYERS;
 use crate::platform::picture::{self, Kind};
 use crate::store::{Msg, Naming, Notice, State, Tool};
@@ -56,7 +55,7 @@ pub(super) fn PlateTools(props: &PlateToolsProps) -> Html {
                 }
                 if look.view != View::Above {
                     <button type="button" class="tool" aria-label={text::shown_side(look.side)} title={text::shown_side(look.side)}
-                        onclick={message(Msg::Show(other(look.side)))}>{ text::side_switch(look.side) }</button>
+                        onclick={message(Msg::Show(look.side.other()))}>{ text::side_switch(look.side) }</button>
                 }
                 { for tools.into_iter().map(|(tool, name)| {
                     let open = is_open(state, tool);
@@ -166,7 +165,7 @@ fn save(send: &Callback<Msg>) -> Html {
         move |_: MouseEvent| {
             let send = send.clone();
             picture::save(PLATE, text::PICTURE_FILE, kind, move |saved| {
-                send.emit(Msg::Say(if saved { Notice::Saved } else { Notice::NotSaved }));
+                send.emit(Msg::Say(Notice::saved(saved)));
             });
         }
     };

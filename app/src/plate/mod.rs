@@ -41,6 +41,11 @@ impl Frame {
         Frame { x, y, width: right - x, height: bottom - y }
     }
 
+    /// As the attribute of a drawing that shows it.
+    pub fn view_box(self) -> String {
+        [self.x, self.y, self.width, self.height].map(whole).join(" ")
+    }
+
     /// The frame with `margin` on every side.
     #[must_use]
     pub fn grown(self, margin: f64) -> Frame {
@@ -51,6 +56,11 @@ impl Frame {
             height: self.height + 2.0 * margin,
         }
     }
+}
+
+/// A coordinate as an attribute has it: to the unit.
+pub fn whole(number: f64) -> String {
+    (number.round() as i64).to_string()
 }
 
 /// One muscle group in one view.

@@ -5,12 +5,11 @@ use std::rc::Rc;
 
 use gloo::events::{EventListener, EventListenerOptions};
 use wasm_bindgen::JsCast;
-use web_sys::{Element, Event, Node, PointerEvent, WheelEvent};
+use web_sys::{Element, Event, MouseEvent, Node, PointerEvent, WheelEvent};
 
 use super::window;
+use crate::plate::Frame;
 
-/// What is shown of a drawing: left, top, width and height in its own units.
-pub type ViewBox = [f64; 4];
 type Point = (f64, f64);
 
 /// A finger that moved less than this, in CSS pixels, has tapped and not dragged.
@@ -34,41 +33,43 @@ impl Drawing {
     }
 
     /// Units of the drawing in a CSS pixel: it is shown whole, in the middle of its element.
-    fn unit(&self, [_, _, width, height]: ViewBox) -> f64 {
-        (width / self.size.0.max(1.0)).max(height / self.size.1.max(1.0))
+    fn unit(&self, shown: Frame) -> f64 {
+        (shown.width / self.size.0.max(1.0)).max(shown.height / self.size.1.max(1.0))
     }
 
-    fn place(&self, shown: ViewBox, client: Point) -> Point {
+    fn place(&self, shown: Frame, client: Point) -> Point {
         let unit = self.unit(shown);
-        let [x, y, width, height] = shown;
         (
-            x + width / 2.0 + (client.0 - self.middle.0) * unit,
-            y + height / 2.0 + (client.1 - self.middle.1) * unit,
+            shown.x + shown.width / 2.0 + (client.0 - self.middle.0) * unit,
+            shown.y + shown.height / 2.0 + (client.1 - self.middle.1) * unit,
         )
     }
 
     /// What is shown when `place` is to lie under `client` and everything is `factor` times as far away.
-    fn looked_at(&self, shown: ViewBox, place: Point, client: Point, factor: f64) -> ViewBox {
-        let [_, _, width, height] = shown;
-        let (width, height) = (width * factor, height * factor);
-        let unit = self.unit([0.0, 0.0, width, height]);
-        [
-            place.0 - (client.0 - self.middle.0) * unit - width / 2.0,
-            place.1 - (client.1 - self.middle.1) * unit - height / 2.0,
+    fn looked_at(&self, shown: Frame, place: Point, client: Point, factor: f64) -> Frame {
+        let (width, height) = (shown.width * factor, shown.height * factor);
+        let unit = self.unit(shown) * factor;
+        Frame {
+            x: place.0 - (client.0 - self.middle.0) * unit - width / 2.0,
+            y: place.1 - (client.1 - self.middle.1) * unit - height / 2.0,
             width,
             height,
-        ]
+        }
     }
 
-    fn show(&self, [x, y, width, height]: ViewBox) {
-        let text = [x, y, width, height].map(|number| (number.round() as i64).to_string()).join(" ");
-        let _ = self.element.set_attribute("viewBox", &text);
+    fn show(&self, frame: Frame) {
+        let _ = self.element.set_attribute("viewBox", &frame.view_box());
     }
 }
 
-/// The place of the drawing under a point of the window.
-pub fn on_drawing(id: &str, shown: ViewBox, client: (i32, i32)) -> Option<Point> {
-    Some(Drawing::find(id)?.place(shown, (f64::from(client.0), f64::from(client.1))))
+/// Where the pointer of an event is on the drawing.
+pub fn on_drawing(id: &str, shown: Frame, event: &MouseEvent) -> Option<Point> {
+    Some(Drawing::find(id)?.place(shown, client(event)))
+}
+
+/// Where the pointer of an event is in the window.
+fn client(event: &MouseEvent) -> Point {
+    (f64::from(event.client_x()), f64::from(event.client_y()))
 }
 
 /// Keeps the pointer with the element it went down on, wherever it moves.
@@ -90,7 +91,7 @@ struct Hand {
     /// Each finger: its number, where it went down, where it is.
     fingers: Vec<(i32, Point, Point)>,
     /// What is shown just now, once something moved.
-    now: Option<ViewBox>,
+    now: Option<Frame>,
 }
 
 impl Hand {
@@ -100,11 +101,11 @@ impl Hand {
         event: &PointerEvent,
         name: &str,
         id: &str,
-        shown: ViewBox,
+        shown: Frame,
         may_pan: bool,
-    ) -> Option<ViewBox> {
+    ) -> Option<Frame> {
         let number = event.pointer_id();
-        let at = (f64::from(event.client_x()), f64::from(event.client_y()));
+        let at = client(event);
         match name {
             "pointerdown" => {
                 if self.fingers.is_empty() {
@@ -131,7 +132,7 @@ impl Hand {
     }
 
     /// What the fingers make of `shown`.
-    fn moved(&self, drawing: &Drawing, shown: ViewBox, may_pan: bool) -> Option<ViewBox> {
+    fn moved(&self, drawing: &Drawing, shown: Frame, may_pan: bool) -> Option<Frame> {
         match self.fingers.as_slice() {
             [(_, from, to)] if may_pan && apart(*from, *to) > STILL => {
                 Some(drawing.looked_at(shown, drawing.place(shown, *from), *to, 1.0))
@@ -159,9 +160,9 @@ fn between(a: Point, b: Point) -> Point {
 /// the page is not meant to scroll.
 pub fn watch(
     id: &'static str,
-    shown: ViewBox,
+    shown: Frame,
     may_pan: bool,
-    then: impl Fn(ViewBox) + 'static,
+    then: impl Fn(Frame) + 'static,
 ) -> Option<Vec<EventListener>> {
     let element = Drawing::find(id)?.element;
     let hand = Rc::new(RefCell::new(Hand::default()));
@@ -188,7 +189,7 @@ pub fn watch(
         }
         event.prevent_default();
         let Some(drawing) = Drawing::find(id) else { return };
-        let client = (f64::from(event.client_x()), f64::from(event.client_y()));
+        let client = client(event);
         let factor = (1.0 + event.delta_y() * A_NOTCH).max(0.5).min(2.0);
         then(drawing.looked_at(shown, drawing.place(shown, client), client, factor));
     }));

@@ -477,6 +477,7 @@ pub const TAG: &str = "Tag or licence number";
 pub const BEST_BY: &str = "At its best until";
 /// What a best-by date is.
 pub const QUALITY: &str = "The date is about taste, not safety: kept frozen at 0 °F (-18 °C) meat stays safe for longer. Sources disagree; the label takes the cautious end.";
+    "Nothing to cut: every muscle is left behind or thrown away. Decide on the plan's page.";
 /// Without a date.
 pub const NO_DATE: &str = "Enter the day of packing for best-by dates.";
 /// Calendar.
@@ -711,10 +712,6 @@ pub const ORDER_HINT: &str = "One page for whoever cuts: a processor, a partner,
 pub const OWNER_LINE: &str = "Owner";
 /// Tag.
 pub const TAG_LINE: &str = "Tag";
-/// Where left and right differ.
-pub fn side_cut(side: &str, cut: &str) -> String {
-    format!("{side}: {cut}")
-}
 
 // Files.
 

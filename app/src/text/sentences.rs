@@ -5,7 +5,7 @@ use hindsaddle_model::animal::{AnimalError, Stage, Weighed};
 use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::forecast::{Advice, Forecast, MuscleForecast, PackRow};
 use hindsaddle_model::link::LinkError;
-use hindsaddle_model::plan::Plan;
+use hindsaddle_model::plan::{Division, Plan};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
 use hindsaddle_model::rules::{Reason, Refusal};
 use hindsaddle_model::sources::{Grade, Kind};
@@ -240,6 +240,21 @@ pub fn cut(cut: Cut, units: Units) -> String {
         Cut::Stew(edge) => format!("Stew, {} cubes", numbers::length(edge, units)),
         Cut::Grind => "Grind".into(),
         Cut::Discard => names::DISCARD.into(),
+    }
+}
+
+/// What the parts of a muscle of one side become, in order: "Roast, whole + Grind".
+pub fn cuts(division: &Division, joiner: &str, units: Units) -> String {
+    division.parts().iter().map(|part| cut(part.cut, units)).collect::<Vec<_>>().join(joiner)
+}
+
+/// What a muscle becomes, said for each side where left and right differ.
+pub fn muscle_cuts(plan: &Plan, muscle: Muscle, joiner: &str, units: Units) -> String {
+    let cuts = |side: Side| cuts(plan.division(muscle, side), joiner, units);
+    if plan.is_even(muscle) {
+        cuts(Side::Left)
+    } else {
+        Side::ALL.map(|side| format!("{}: {}", names::side(side), cuts(side))).join("; ")
     }
 }
 

@@ -226,11 +226,10 @@ fn name(
     units: Units,
     every_cut: bool,
 ) -> String {
-    let cuts: Vec<String> =
-        plan.division(area.muscle, side).parts().iter().map(|part| text::cut(part.cut, units)).collect();
+    let cuts = text::cuts(plan.division(area.muscle, side), ", ", units);
     let result = text::muscle_result(forecast, plan.is_recovered(area.muscle));
     let spoiled = forecast.sides[side.index()].iter().any(|part| part.spoiled);
-    text::area(area.muscle, area.side, &cuts.join(", "), &result, spoiled, every_cut)
+    text::area(area.muscle, area.side, &cuts, &result, spoiled, every_cut)
 }
 
 /// Whether the animal carries antlers or horns on the plate.

@@ -187,10 +187,15 @@ pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
     };
     bits.flag(title.is_empty());
     if !title.is_empty() {
-        bits.put(title.len() as u32, TITLE_BITS);
-        for byte in title.bytes() {
-            bits.put(u32::from(byte), 8);
-        }
+        write_text(bits, title, TITLE_BITS);
+    }
+}
+
+/// UTF-8 behind its length in bytes, which takes `width` bits.
+pub(super) fn write_text(bits: &mut Writer, text: &str, width: u32) {
+    bits.put(text.len() as u32, width);
+    for byte in text.bytes() {
+        bits.put(u32::from(byte), 8);
     }
 }
 
@@ -334,14 +339,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
             [left, right]
         });
     }
-    let title = if bits.flag()? {
-        String::new()
-    } else {
-        let length = bits.take(TITLE_BITS)?;
-        let bytes: Result<Vec<u8>, Ended> =
-            (0..length).map(|_| bits.take(8).map(|byte| byte as u8)).collect();
-        String::from_utf8(bytes?).map_err(|_| LinkError::Impossible)?
-    };
+    let title = if bits.flag()? { String::new() } else { read_text(bits, TITLE_BITS)? };
     Ok(Restored {
         title,
         animal,
@@ -352,6 +350,13 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
         wounds: Vec::new(),
         kitchen: Kitchen::default(),
     })
+}
+
+/// What [`write_text`] wrote.
+pub(super) fn read_text(bits: &mut Reader, width: u32) -> Result<String, LinkError> {
+    let length = bits.take(width)?;
+    let bytes: Result<Vec<u8>, Ended> = (0..length).map(|_| bits.take(8).map(|byte| byte as u8)).collect();
+    String::from_utf8(bytes?).map_err(|_| LinkError::Impossible)
 }
 
 /// Version 1's order of muscles to the model's.

@@ -19,7 +19,7 @@
 //! A section that is not in this table was written by a later version. A plan without a section is a plan that
 //! version 1 can say, and is written so. Sections are added, never changed.
 
-use super::bits::{Ended, Reader, Writer};
+use super::bits::{Reader, Writer};
 use super::{LinkError, Names, v1};
 use crate::anatomy::Side;
 use crate::dates::Date;
@@ -40,6 +40,8 @@ const GRINDER: u32 = 3;
 const FREEZER: u32 = 4;
 const NAMES: u32 = 5;
 const SIDES: [Side; 2] = [Side::Left, Side::Right];
+/// Bits of a name's length in bytes.
+const NAME_BITS: u32 = 7;
 /// Added to x, so that it is never below zero.
 const X_SHIFT: i8 = 20;
 
@@ -95,8 +97,8 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
             GRINDER => parts.kitchen.grinder = read_grinder(bits)?,
             FREEZER => parts.kitchen.freezer = Some(read_freezer(bits)?),
             NAMES => {
-                parts.kitchen.owner = read_name(bits)?;
-                parts.kitchen.tag = read_name(bits)?;
+                parts.kitchen.owner = v1::read_text(bits, NAME_BITS)?;
+                parts.kitchen.tag = v1::read_text(bits, NAME_BITS)?;
             }
             _ => return Err(LinkError::Newer),
         }
@@ -142,10 +144,7 @@ fn write_kitchen(bits: &mut Writer, kitchen: &Kitchen, names: Names) {
     if names == Names::Included && !(kitchen.owner.is_empty() && kitchen.tag.is_empty()) {
         section(bits, NAMES);
         for name in [&kitchen.owner, &kitchen.tag] {
-            bits.put(name.len() as u32, 7);
-            for byte in name.bytes() {
-                bits.put(u32::from(byte), 8);
-            }
+            v1::write_text(bits, name, NAME_BITS);
         }
     }
 }
@@ -259,10 +258,4 @@ fn read_freezer(bits: &mut Reader) -> Result<Freezer, LinkError> {
     let pace = if bits.flag()? { LoadRule::Full } else { LoadRule::Cautious };
     let litres = |litres: u32| Volume::litres(f64::from(litres));
     Ok(Freezer { size: litres(size), free: litres(free), pace })
-}
-
-fn read_name(bits: &mut Reader) -> Result<String, LinkError> {
-    let length = bits.take(7)?;
-    let bytes: Result<Vec<u8>, Ended> = (0..length).map(|_| bits.take(8).map(|byte| byte as u8)).collect();
-    String::from_utf8(bytes?).map_err(|_| LinkError::Impossible)
 }

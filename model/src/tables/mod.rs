@@ -12,6 +12,7 @@ mod muscles;
 mod neighbours;
 mod portions;
 mod territory;
+mod territory_rows;
 mod wraps;
 mod yields;
 

@@ -63,7 +63,7 @@ fn table(props: &PartProps) -> Html {
                 .collect();
             let text = calendar(&plan, Stamp { date, hour, minute, second }, &reminders);
             let saved = files::save("hindsaddle.ics", "text/calendar", &text);
-            send.emit(Msg::Say(if saved { Notice::Saved } else { Notice::NotSaved }));
+            send.emit(Msg::Say(Notice::saved(saved)));
         })
     };
     html! {

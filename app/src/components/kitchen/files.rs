@@ -13,7 +13,7 @@ use crate::text;
 
 /// The card.
 pub(super) fn view(props: &PartProps) -> Html {
-    let said = |saved: bool| Msg::Say(if saved { Notice::Saved } else { Notice::NotSaved });
+    let said = |saved: bool| Msg::Say(Notice::saved(saved));
     let (packed, plan) = (props.packed.clone(), props.state.plan.clone());
     let save_csv = props.send.reform(move |_: MouseEvent| {
         said(files::save("hindsaddle-packages.csv", "text/csv", &csv(packed.rows(&plan))))

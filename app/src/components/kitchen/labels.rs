@@ -11,6 +11,7 @@ use yew::prelude::*;
 
 use super::{PartProps, field, tick};
 use crate::components::controls::{Choice, Choosable, Stepper};
+use crate::plate::whole;
 use crate::platform::{address, picture, storage};
 use crate::text;
 use crate::views::label_text::placed;
@@ -120,10 +121,6 @@ fn hundredths(length: Length) -> f64 {
     length.to_mm() * 100.0
 }
 
-fn whole(number: f64) -> String {
-    (number.round() as i64).to_string()
-}
-
 fn paper_name(paper: Paper) -> &'static str {
     match paper {
         Paper::Letter => "Letter",
@@ -135,6 +132,7 @@ fn paper_name(paper: Paper) -> &'static str {
 #[component]
 pub(super) fn Labels(props: &PartProps) -> Html {
     let settings = use_state(Settings::read);
+    let count = props.packed.packages.len();
     let layout = settings.layout();
     let size = layout.as_ref().ok().map(|layout| {
         let (width, height) = layout.page();
@@ -144,20 +142,20 @@ pub(super) fn Labels(props: &PartProps) -> Html {
         picture::set_page(*size);
         || picture::set_page(None)
     });
-    let count = props.packed.packages.len();
+    let pages = layout.as_ref().map(|layout| layout.pages(count as u32));
     html! {
         <>
             <section class="card screen-only" aria-label={text::LABELS}>
                 <h2>{ text::LABELS }</h2>
-                { match &layout {
+                { match &pages {
                     Err(error) => html! { <p class="caution" role="alert">{ text::label_error(error) }</p> },
-                    Ok(layout) => html! { <p>{ text::sheets(layout.pages(count as u32).len() as u32, count) }</p> },
+                    Ok(pages) => html! { <p>{ text::sheets(pages.len() as u32, count) }</p> },
                 } }
                 <button type="button" class="tool" disabled={layout.is_err()} onclick={|_: MouseEvent| picture::print()}>{ text::PRINT_LABELS }</button>
                 <p class="hint">{ text::PRINT_HINT }</p>
                 { controls(&settings) }
             </section>
-            if let Ok(layout) = layout { { sheets(props, &settings, &layout) } }
+            if let (Ok(layout), Ok(pages)) = (&layout, &pages) { { sheets(props, &settings, layout, pages) } }
         </>
     }
 }
@@ -211,17 +209,16 @@ fn controls(settings: &UseStateHandle<Settings>) -> Html {
     }
 }
 
-fn sheets(props: &PartProps, settings: &Settings, layout: &Layout) -> Html {
+fn sheets(props: &PartProps, settings: &Settings, layout: &Layout, pages: &[Vec<(usize, Rect)>]) -> Html {
     let (width, height) = layout.page();
     let view_box = format!("0 0 {} {}", whole(hundredths(width)), whole(hundredths(height)));
     let code = settings.with_code.then(|| code_of(props)).flatten();
-    let labels = props.packed.packages.len() as u32;
     html! {
         <div class="label-sheets">
-            { for layout.pages(labels).iter().enumerate().map(|(page, cells)| html! {
+            { for pages.iter().enumerate().map(|(page, cells)| html! {
                 <svg key={page} class="label-sheet" viewBox={view_box.clone()} width={format!("{}mm", mm(width))} height={format!("{}mm", mm(height))}>
                     if settings.frames { { frames(layout) } }
-                    { for cells.iter().map(|(index, place)| label(props, settings, *index, *place, code.as_deref())) }
+                    { for cells.iter().map(|(index, place)| label(props, settings, *index, *place, code.as_ref())) }
                     if settings.frames && page == 0 { { ruler_at(hundredths(width), hundredths(height)) } }
                 </svg>
             }) }
@@ -247,7 +244,7 @@ fn frames(layout: &Layout) -> Html {
     }
 }
 
-fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code: Option<&str>) -> Html {
+fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code: Option<&Code>) -> Html {
     let state = &props.state;
     let lines =
         props.packed.label(&state.plan, &props.packed.packages[index], state.units, settings.blank_weight);
@@ -262,40 +259,39 @@ fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code
                 <text key={row} x={line.x.to_string()} y={line.y.to_string()} font-size={line.size.to_string()} font-weight={if line.bold { "700" } else { "400" }}
                     textLength={line.pressed.map(|pressed| pressed.to_string())} lengthAdjust={line.pressed.map(|_| "spacingAndGlyphs")}>{ line.says }</text>
             }) }
-            if let Some(path) = code {
-                <svg x={whole(x + width - side - 150.0)} y={whole(y + (height - side) / 2.0)} width={whole(side)} height={whole(side)} viewBox={code_box(path)}><path d={code_path(path)} /></svg>
+            if let Some(code) = code {
+                <svg x={whole(x + width - side - 150.0)} y={whole(y + (height - side) / 2.0)} width={whole(side)} height={whole(side)} viewBox={code.view_box.clone()}><path d={code.modules.clone()} /></svg>
             }
         </g>
     }
 }
 
-/// The plan's address, names left out, as a QR code (ISO/IEC 18004): its size, then its modules as a path.
-fn code_of(props: &PartProps) -> Option<String> {
+/// A QR code as a drawing of its own.
+struct Code {
+    view_box: String,
+    /// A path of squares.
+    modules: String,
+}
+
+/// The plan's address, names left out, as a QR code (ISO/IEC 18004).
+fn code_of(props: &PartProps) -> Option<Code> {
     let page = address::whole();
     let page = page.split(['?', '#']).next().unwrap_or_default();
     // The plan's page stands in the same folder as this one.
     let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
     let link = format!("{folder}/#{}", link::write(&props.state.plan, Names::LeftOut));
     let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
-    let mut path = format!("{} ", code.size());
+    let mut modules = String::new();
     for y in 0..code.size() {
         for x in 0..code.size() {
             if code.get_module(x, y) {
-                let _ = write!(path, "M{x} {y}h1v1h-1z");
+                let _ = write!(modules, "M{x} {y}h1v1h-1z");
             }
         }
     }
-    Some(path)
-}
-
-/// With the four modules of quiet around it that the standard asks for.
-fn code_box(code: &str) -> String {
-    let size: i32 = code.split(' ').next().and_then(|size| size.parse().ok()).unwrap_or(0);
-    format!("-4 -4 {0} {0}", size + 8)
-}
-
-fn code_path(code: &str) -> String {
-    code.split_once(' ').map(|(_, path)| path.to_owned()).unwrap_or_default()
+    // The standard asks for four modules of quiet around it.
+    let view_box = format!("-4 -4 {0} {0}", code.size() + 8);
+    Some(Code { view_box, modules })
 }
 
 /// A ruler at the foot of the sheet, to lay a real one against.

@@ -4,14 +4,14 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use hindsaddle_model::anatomy::{Muscle, Side, View};
+use hindsaddle_model::anatomy::{Muscle, View};
 use hindsaddle_model::order::{Step, Task, working_order};
 use hindsaddle_model::tables;
 use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
 use super::{PartProps, field, tick};
-use crate::components::plate_drawing::view_box;
+use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::platform::{storage, wake};
 use crate::store::State;
@@ -151,15 +151,7 @@ fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
     let row = tables::muscle(muscle);
     let forecast = &state.forecast.muscles[muscle.index()];
     let tub: Mass = forecast.sides.iter().flatten().map(|part| part.pieces.tub).sum();
-    let cuts = |side: Side| {
-        let parts = state.plan.division(muscle, side).parts();
-        parts.iter().map(|part| text::cut(part.cut, state.units)).collect::<Vec<_>>().join(", ")
-    };
-    let becomes = if state.plan.is_even(muscle) {
-        cuts(Side::Left)
-    } else {
-        Side::ALL.map(|side| text::side_cut(text::side(side), &cuts(side))).join("; ")
-    };
+    let becomes = text::muscle_cuts(&state.plan, muscle, ", ", state.units);
     html! {
         <div class="table-step">
             { place_of(state, muscle) }
@@ -184,10 +176,8 @@ fn place_of(state: &Rc<State>, muscle: Muscle) -> Html {
     let plate = if outer.shows(muscle) { outer } else { plate(View::Inner, species) };
     let Some(frame) = plate.frame(None, false) else { return Html::default() };
     html! {
-        <svg class="plate place" viewBox={view_box(frame)} role="img" aria-label={text::muscle(muscle)}>
-            <path class="far" d={plate.far.clone()} />
-            <path class="body" d={plate.body.clone()} />
-            <path class="body" d={plate.ear.clone()} />
+        <svg class="plate place" viewBox={frame.view_box()} role="img" aria-label={text::muscle(muscle)}>
+            { silhouette(&plate, Html::default()) }
             { for plate.areas.iter().filter(|area| area.side.is_none()).map(|area| html! {
                 <g key={area.muscle.id()}>
                     <path class={if area.muscle == muscle { "here" } else { "meat" }} d={area.outline.clone()} />

@@ -6,9 +6,10 @@ use hindsaddle_model::product::Product;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::components::plate_drawing::view_box;
+use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::plate::marks::marks;
+use crate::plate::whole;
 use crate::platform::picture;
 use crate::store::State;
 use crate::text;
@@ -58,17 +59,7 @@ pub(super) fn view(props: &PartProps) -> Html {
 fn row(state: &State, forecast: &MuscleForecast) -> Html {
     let (plan, muscle) = (&state.plan, forecast.muscle);
     let taken = plan.is_recovered(muscle);
-    let cuts = |side: Side| {
-        let parts = plan.division(muscle, side).parts();
-        parts.iter().map(|part| text::cut(part.cut, state.units)).collect::<Vec<_>>().join(" + ")
-    };
-    let becomes = if !taken {
-        String::new()
-    } else if plan.is_even(muscle) {
-        cuts(Side::Left)
-    } else {
-        Side::ALL.map(|side| text::side_cut(text::side(side), &cuts(side))).join("; ")
-    };
+    let becomes = if taken { text::muscle_cuts(plan, muscle, " + ", state.units) } else { String::new() };
     let expect: Vec<String> = forecast.packs.iter().map(|row| text::pack_row(row, state.units)).collect();
     let expect = if expect.is_empty() { text::muscle_result(forecast, taken) } else { expect.join("; ") };
     html! { <tr key={muscle.id()}><th scope="row">{ text::muscle(muscle) }</th><td>{ becomes }</td><td>{ expect }</td></tr> }
@@ -83,11 +74,9 @@ fn drawing(state: &State) -> Html {
         marks(axis, &forecast.sides[Side::Left.index()], forecast.length, 0.2)
     };
     html! {
-        <svg class="plate bare" viewBox={view_box(frame)} aria-hidden="true">
+        <svg class="plate bare" viewBox={frame.view_box()} aria-hidden="true">
             <defs>{ for plate.areas.iter().map(|area| html! { <clipPath key={area.muscle.id()} id={format!("order-{}", area.muscle.id())}><path d={area.outline.clone()} /></clipPath> }) }</defs>
-            <path class="far" d={plate.far.clone()} />
-            <path class="body" d={plate.body.clone()} />
-            <path class="body" d={plate.ear.clone()} />
+            { silhouette(&plate, Html::default()) }
             { for plate.areas.iter().map(|area| html! {
                 <g key={area.muscle.id()}>
                     <g clip-path={format!("url(#order-{})", area.muscle.id())}>
@@ -103,8 +92,4 @@ fn drawing(state: &State) -> Html {
             <path class="ink" d={plate.seams.clone()} />
         </svg>
     }
-}
-
-fn whole(number: f64) -> String {
-    (number.round() as i64).to_string()
 }

@@ -2,7 +2,7 @@
 
 use hindsaddle_model::product::Product;
 use hindsaddle_model::tables::PAPER_ROLLS;
-use hindsaddle_model::wrap::{Fold, Need, Wrap};
+use hindsaddle_model::wrap::{Need, Wrap};
 use yew::prelude::*;
 
 use super::{PartProps, field};
@@ -10,15 +10,6 @@ use crate::components::controls::{Choice, Choosable};
 use crate::platform::storage;
 use crate::text;
 use crate::views::kitchen::shopping;
-
-const WRAPS: [Wrap; 6] = [
-    Wrap::Paper(Fold::Butcher),
-    Wrap::Paper(Fold::Drugstore),
-    Wrap::Paper(Fold::DrugstoreShort),
-    Wrap::Paper(Fold::Square),
-    Wrap::Zip,
-    Wrap::Vacuum,
-];
 
 /// What is there already, as it was typed.
 fn read_have() -> Vec<String> {
@@ -90,9 +81,9 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
 /// The wrap of a product, and the most that a package of it takes.
 fn wrap(props: &PartProps, product: Product) -> Html {
     let now = props.state.plan.kitchen().wrapping.by[product as usize];
-    let options = WRAPS.map(|wrap| Choosable::new(text::wrap(wrap))).to_vec();
+    let options = Wrap::ALL.map(|wrap| Choosable::new(text::wrap(wrap))).to_vec();
     let on_choose =
-        props.on(move |kitchen, place: usize| kitchen.wrapping.by[product as usize] = WRAPS[place]);
+        props.on(move |kitchen, place: usize| kitchen.wrapping.by[product as usize] = Wrap::ALL[place]);
     let of = props.packed.packages.iter().zip(&props.packed.wrapped);
     let worst = of.filter(|(package, _)| package.product == product).map(|(_, wrapped)| wrapped.need).reduce(
         |worst, need| match (worst, need) {
@@ -105,7 +96,7 @@ fn wrap(props: &PartProps, product: Product) -> Html {
     );
     html! {
         <div key={product.id()} class="wrap-choice">
-            <Choice label={text::product(product)} {options} chosen={WRAPS.iter().position(|wrap| *wrap == now)} {on_choose} />
+            <Choice label={text::product(product)} {options} chosen={Wrap::ALL.iter().position(|wrap| *wrap == now)} {on_choose} />
             if let Some(need) = worst { <p class={if need.is_ok() { "hint" } else { "caution" }}>{ text::need(need, props.state.units) }</p> }
         </div>
     }
