@@ -102,12 +102,14 @@ impl Page {
         self.script("location.hash").as_str().expect("a fragment is text").to_owned()
     }
 
-    /// Waits until the address holds another plan than `before`, and gives the new one.
+    /// Waits until the address has caught up with the plan, which the page remembers at once, and gives it. The
+    /// plan must be without names: an address leaves them out.
     #[track_caller]
-    pub(crate) fn next_fragment(&self, before: &str) -> String {
-        self.until("a new plan in the address", || match self.fragment() {
-            now if now == before => Err(format!("still {now}")),
-            now => Ok(now),
+    pub(crate) fn fragment_of_plan(&self) -> String {
+        self.until("the plan in the address", || {
+            let plan = self.script("'#' + localStorage.getItem('hindsaddle.plan')");
+            let now = self.fragment();
+            if plan == now.as_str() { Ok(now) } else { Err(format!("the plan is {plan}, the address {now}")) }
         })
     }
 
