@@ -26,6 +26,13 @@ impl Screen {
     pub(crate) const DESKTOP: Self = Self { width: 1440, height: 900, touch: false };
 }
 
+/// Width and height of a sheet in inches.
+pub(crate) type Paper = (f64, f64);
+/// ISO 216.
+pub(crate) const A4: Paper = (8.27, 11.69);
+/// ANSI/ASME Y14.1, size A.
+pub(crate) const LETTER: Paper = (8.5, 11.0);
+
 /// The page, open in a browser with a profile of its own.
 pub(crate) struct Page {
     driver: Driver,
@@ -232,14 +239,22 @@ impl Page {
     #[track_caller]
     pub(crate) fn print_into(&self, folder: &Path) -> std::path::PathBuf {
         let file = folder.join("printed.pdf");
-        fs::write(&file, self.pdf()).expect("the folder can be written");
+        fs::write(&file, self.pdf(A4)).expect("the folder can be written");
         file
     }
 
-    /// The page as a PDF file, on A4 without header and footer.
+    /// How many sheets it prints on.
     #[track_caller]
-    pub(crate) fn pdf(&self) -> Vec<u8> {
-        let parameters = json!({ "paperWidth": 8.27, "paperHeight": 11.69, "printBackground": true, "preferCSSPageSize": true });
+    pub(crate) fn sheets(&self, paper: Paper) -> usize {
+        let pdf = self.pdf(paper);
+        let count = |word: &[u8]| pdf.windows(word.len()).filter(|bytes| *bytes == word).count();
+        count(b"/Type /Page") - count(b"/Type /Pages")
+    }
+
+    /// The page as a PDF file, without header and footer.
+    #[track_caller]
+    fn pdf(&self, (width, height): Paper) -> Vec<u8> {
+        let parameters = json!({ "paperWidth": width, "paperHeight": height, "printBackground": true, "preferCSSPageSize": true });
         decode(&self.devtools("Page.printToPDF", &parameters)["data"])
     }
 

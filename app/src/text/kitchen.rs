@@ -477,6 +477,8 @@ pub const TAG: &str = "Tag or licence number";
 pub const BEST_BY: &str = "At its best until";
 /// What a best-by date is.
 pub const QUALITY: &str = "The date is about taste, not safety: kept frozen at 0 °F (-18 °C) meat stays safe for longer. Sources disagree; the label takes the cautious end.";
+/// Without a step.
+pub const NO_STEP: &str =
     "Nothing to cut: every muscle is left behind or thrown away. Decide on the plan's page.";
 /// Without a date.
 pub const NO_DATE: &str = "Enter the day of packing for best-by dates.";

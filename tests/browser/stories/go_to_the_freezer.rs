@@ -1,8 +1,13 @@
 //! Someone works at the table, grinds, wraps and freezes.
 
+use hindsaddle_model::anatomy::Muscle;
+use hindsaddle_model::animal::{Age, Animal, Condition, Sex, Species, Weighed};
+use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::plan::{Action, Plan};
+
 use crate::act;
 use crate::find::{Name, Role};
-use crate::page::{Page, Screen};
+use crate::page::{A4, LETTER, Page, Screen};
 use crate::see;
 
 /// The second page, by its link.
@@ -52,6 +57,22 @@ fn the_table_card_goes_step_by_step_and_remembers_what_is_done() {
     see::gone(&page, Role::Heading, "Tenderloin");
     act::press(&page, Role::Button, "Take all marks away");
     see::shown(&page, Role::Heading, "Tenderloin");
+}
+
+#[test]
+fn with_nothing_to_cut_every_part_still_opens_and_the_table_says_why() {
+    let mut plan = Plan::new(Animal::example());
+    for muscle in Muscle::ALL {
+        plan =
+            plan.apply(Action::Recover { muscle, taken: false }).expect("any muscle can be left behind").plan;
+    }
+    let page = Page::open_at(Screen::PHONE, &format!("#{}", link::write(&plan, Names::LeftOut)));
+    act::press(&page, Role::Link, "Cut & pack ›");
+    see::says(&page, Role::Region, Name::from("Table card"), "Nothing to cut");
+    for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions", "Table card"] {
+        act::press(&page, Role::Button, part);
+        see::is(&page, Role::Button, part, "pressed");
+    }
 }
 
 #[test]
@@ -161,12 +182,19 @@ fn every_caution_stands_on_one_page_and_the_order_prints_on_one() {
     for words in ["Keep each animal's meat apart", "do not grind it", "department decide"] {
         see::says(&page, Role::Region, Name::from("Cautions"), words);
     }
-    act::press(&page, Role::Button, "Work order");
-    assert_eq!(pages(&page.pdf()), 1);
+    for link in [page.fragment_of_plan(), the_heaviest()] {
+        page.go_to(&link);
+        act::press(&page, Role::Link, "Cut & pack ›");
+        act::press(&page, Role::Button, "Work order");
+        see::shown(&page, Role::Button, "Print the work order");
+        for paper in [A4, LETTER] {
+            assert_eq!(page.sheets(paper), 1, "{link} on {paper:?}");
+        }
+    }
 }
 
-/// How many pages a PDF file has.
-pub(super) fn pages(pdf: &[u8]) -> usize {
-    let count = |word: &[u8]| pdf.windows(word.len()).filter(|bytes| *bytes == word).count();
-    count(b"/Type /Page") - count(b"/Type /Pages")
+/// The link of a typical moose: the longest numbers of all.
+pub(super) fn the_heaviest() -> String {
+    let moose = Animal::new(Species::Moose, Sex::Buck, Age::Adult, Condition::Ordinary, Weighed::Typical);
+    format!("#{}", link::write(&Plan::new(moose.expect("a typical animal")), Names::LeftOut))
 }

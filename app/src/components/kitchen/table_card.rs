@@ -60,7 +60,9 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     let first_open = steps.iter().position(|step| !marks.get(id(*step)).is_some_and(|(done, _)| *done));
     let place = use_state(|| first_open.unwrap_or(0));
     let at = (*place).min(steps.len().saturating_sub(1));
-    let Some(step) = steps.get(at) else { return html! { <p>{ text::NO_DATE }</p> } };
+    let Some(step) = steps.get(at) else {
+        return html! { <section class="card" aria-label={text::TABLE_CARD}><p>{ text::NO_STEP }</p></section> };
+    };
     let mark = {
         let marks = marks.clone();
         move |step: &'static str, change: &dyn Fn(&mut (bool, String))| {
