@@ -1,5 +1,7 @@
 //! What several test targets share: named plans, plans made at random from a seed, and a digest of a forecast.
 
+use std::num::NonZeroU8;
+
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
 use hindsaddle_model::dates::Date;
@@ -10,16 +12,20 @@ use hindsaddle_model::forecast::{Advice, Forecast, forecast};
 use hindsaddle_model::freezer::{Freezer, LoadRule};
 use hindsaddle_model::grind::{Mix, Patty, Target, Vessel};
 use hindsaddle_model::kitchen::{Grinder, Kitchen};
+use hindsaddle_model::own::{FARTHEST, Own};
 use hindsaddle_model::packing::{Appetite, MOST_PEOPLE, MOST_PIECES, PackBy};
 use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Part, Plan, Shot};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
+use hindsaddle_model::scale::OnScale;
 use hindsaddle_model::tables::{self, PAPER_ROLLS};
 use hindsaddle_model::units::{Length, Mass, Volume};
-use hindsaddle_model::wounds::{MOST_WOUNDS, RADIUS_RANGE, Wound, X_RANGE, Y_RANGE};
+use hindsaddle_model::wounds::{MOST_WOUNDS, RADIUS_RANGE, Wound, X_RANGE, Y_RANGE, share};
 use hindsaddle_model::wrap::{Wrap, Wrapping};
 
 /// How many random plans are compared between this machine and a browser.
 pub const DIGESTED: u64 = 200;
+/// And how many of which something was weighed.
+const WEIGHED: u64 = 50;
 
 fn one<T: Copy>(dice: &mut SplitMix, of: &[T]) -> T {
     of[dice.below(of.len() as u64) as usize]
@@ -174,6 +180,68 @@ pub fn random_plan(seed: u64) -> Plan {
     plan
 }
 
+/// Anything that can lie on the scale.
+fn random_on_scale(dice: &mut SplitMix) -> OnScale {
+    match dice.below(8) {
+        0 => OnScale::Lot,
+        1 => OnScale::Tub,
+        2 => OnScale::Packages(one(dice, &Product::ALL), NonZeroU8::new(dice.below(12) as u8)),
+        _ => {
+            let sides = one(dice, &[Sides::Both, Sides::One(Side::Left), Sides::One(Side::Right)]);
+            OnScale::Muscle(one(dice, &Muscle::ALL), sides)
+        }
+    }
+}
+
+/// What a plan leads to expect on the scale; None where nothing is.
+pub fn expected_on_scale(plan: &Plan, target: OnScale) -> Option<Mass> {
+    let forecast = forecast(plan);
+    let clean = |muscle: Muscle, sides: Sides| {
+        let sides = Side::ALL.into_iter().filter(|side| sides.includes(*side));
+        let part: f64 = sides.map(|side| 1.0 - share(plan.wounds(), muscle, side)).sum();
+        forecast.muscles[muscle.index()].mass.likely() * (part / 2.0)
+    };
+    let mass = match target {
+        OnScale::Muscle(muscle, sides) => clean(muscle, sides),
+        OnScale::Lot => {
+            let taken = Muscle::ALL.into_iter().filter(|muscle| plan.is_recovered(*muscle));
+            taken.map(|muscle| clean(muscle, Sides::Both)).sum()
+        }
+        OnScale::Tub => forecast.tallies[Product::Grind as usize].mass.likely(),
+        OnScale::Packages(product, count) => {
+            let tally = forecast.tallies[product as usize];
+            let packs = f64::from(tally.packs.likely().max(1));
+            let part = count.map_or(1.0, |count| f64::from(count.get()) / packs);
+            tally.mass.likely() * part.min(1.0)
+        }
+    };
+    (mass > Mass::grams(1.0)).then_some(mass)
+}
+
+/// A random plan of which some things were weighed, each within a fifth of what was expected; some plans have
+/// the household's own figures in them.
+pub fn weighed_plan(seed: u64) -> Plan {
+    let plan = random_plan(seed);
+    let dice = &mut SplitMix::new(!seed);
+    let mut weighed = plan.clone();
+    for _ in 0..=dice.below(9) {
+        let target = random_on_scale(dice);
+        let factor = between(dice, 0.8, 1.2);
+        if let Some(expected) = expected_on_scale(&plan, target) {
+            weighed = with(&weighed, Action::Weigh { target, mass: Some(expected * factor) });
+        }
+    }
+    if dice.below(3) == 0 {
+        let mut percent = || dice.below(2 * FARTHEST as u64 + 1) as i8 - FARTHEST;
+        let own = Own::new(
+            percent(),
+            Muscle::ALL.map(|muscle| if muscle.index() % 3 == 0 { percent() } else { 0 }),
+        );
+        weighed = with(&weighed, Action::UseOwn(own));
+    }
+    weighed
+}
+
 /// A plan after an action that has to be possible.
 ///
 /// # Panics
@@ -299,9 +367,10 @@ fn advised(advice: Advice) -> Option<f64> {
     }
 }
 
-/// One line for each named and each random plan: its name or seed, and the digest of its forecast.
+/// One line for each named, each random and each weighed plan: its name or seed, and the digest of its forecast.
 pub fn digests() -> String {
     let seeded = (0..DIGESTED).map(|seed| (seed.to_string(), random_plan(seed)));
+    let weighed = (0..WEIGHED).map(|seed| (format!("weighed {seed}"), weighed_plan(seed)));
     let line = |(name, plan): (String, Plan)| format!("{name} {:016x}\n", digest(&forecast(&plan)));
-    named_plans().into_iter().chain(seeded).map(line).collect::<Vec<_>>().concat()
+    named_plans().into_iter().chain(seeded).chain(weighed).map(line).collect::<Vec<_>>().concat()
 }

@@ -91,7 +91,7 @@ impl Spreads {
         Self {
             dressed,
             hanging: row.hanging.spread.shifted(shifts.hanging.by),
-            lean: row.lean.spread.shifted(shifts.lean.by),
+            lean: row.lean.spread.shifted(shifts.lean.by).map(|lean| lean * plan.own().meat()),
             bone: tables::non_lean(animal.species()).bone.spread,
             // Marked wounds are cut out of their muscles; the average would take that meat twice.
             shot: if plan.wounds().is_empty() {
@@ -164,7 +164,7 @@ fn scale(hanging: Mass) -> f64 {
 
 /// How much of each muscle, both sides, ends up with the meat: nothing if it is not taken, less what marked
 /// wounds take.
-fn parts_taken(plan: &Plan) -> [f64; Muscle::COUNT] {
+pub(crate) fn parts_taken(plan: &Plan) -> [f64; Muscle::COUNT] {
     let mut taken = [0.0; Muscle::COUNT];
     for muscle in Muscle::ALL.into_iter().filter(|muscle| plan.is_recovered(*muscle)) {
         let [left, right] = Side::ALL.map(|side| wounds::share(plan.wounds(), muscle, side));
@@ -178,18 +178,18 @@ fn recovered_part(taken: &[f64; Muscle::COUNT], shares: &[f64; Muscle::COUNT]) -
     taken.iter().zip(shares).map(|(taken, share)| taken * share).sum()
 }
 
-/// Muscle mass over that of a typical adult of the species and sex, clamped to where the growth exponents
-/// hold.
+/// Muscle mass over that of a typical adult of the species and sex, both boned out alike, clamped to where the
+/// growth exponents hold.
 fn growth(plan: &Plan, lean: Mass) -> f64 {
     let animal = plan.animal();
     let (adult, _) = tables::typical_live(animal.species(), animal.sex(), Age::Adult);
     let row = tables::yields(animal.species(), animal.sex());
     let typical =
         adult * row.dressed.spread.likely() * row.hanging.spread.likely() * row.lean.spread.likely();
-    (lean / typical).max(0.3).min(1.2)
+    (lean / (typical * plan.own().meat())).max(0.3).min(1.2)
 }
 
-/// What multiplies each share: sex and season, growth, species.
+/// What multiplies each share: sex and season, growth, species, the household's own figures.
 fn multipliers(plan: &Plan, growth: f64) -> [f64; Muscle::COUNT] {
     let sex = tables::share_row(plan.animal());
     let species = tables::hind_leg(plan.animal().species()).by;
@@ -203,6 +203,7 @@ fn multipliers(plan: &Plan, growth: f64) -> [f64; Muscle::COUNT] {
         if row.region == Region::HindLeg {
             factor *= species;
         }
+        factor *= plan.own().share(row.muscle);
         factors[row.muscle.index()] = factor;
     }
     factors

@@ -5,7 +5,7 @@
 //! `low` and `high` bound the middle 80 % of the thousand draws.
 
 use crate::anatomy::{Muscle, Side};
-use crate::carcass::{self, Carcass};
+use crate::carcass::Carcass;
 use crate::ensemble::{Draw, SCENARIOS};
 use crate::estimate::Estimate;
 use crate::packing;
@@ -16,6 +16,7 @@ use crate::rules::{self, Reason, Verdict};
 use crate::spread::Spread;
 use crate::tables;
 use crate::units::{Area, Length, Mass};
+use crate::weighed;
 use crate::wounds;
 
 /// How much spread the hand has around the planned thickness, at 90 % (judgement).
@@ -226,21 +227,9 @@ struct Group {
 
 /// What a plan gives.
 pub fn forecast(plan: &Plan) -> Forecast {
-    let carcass = carcass::carcass(plan);
-    let mut sums = Sums::new();
+    let carcass = weighed::carcass(plan);
     let mut spread = Spread::default();
-    let hand: Vec<f64> = Draw::Hand.values().iter().map(|z| 1.0 + HAND_SPREAD.at(*z)).collect();
-    let muscles = Muscle::ALL
-        .into_iter()
-        .map(|muscle| muscle_forecast(plan, &carcass, muscle, &hand, &mut sums, &mut spread))
-        .collect();
-    for product in [Product::Stew, Product::Grind] {
-        let pack = plan.packing().loose_pack(product);
-        for scenario in 0..SCENARIOS {
-            sums.packs[product as usize][scenario] =
-                packing::packs_of_loose(sums.mass[product as usize][scenario], pack);
-        }
-    }
+    let (muscles, sums) = cut_up(plan, &carcass, &mut spread);
     let take_home: Vec<Mass> =
         (0..SCENARIOS).map(|scenario| sums.mass.iter().map(|masses| masses[scenario]).sum()).collect();
     let packs: Vec<u32> =
@@ -262,6 +251,38 @@ pub fn forecast(plan: &Plan) -> Forecast {
         tallies,
         muscles,
     }
+}
+
+/// What lands in each product, scenario by scenario.
+pub(crate) struct Landed {
+    /// In the order of [`Product::ALL`].
+    pub(crate) mass: [Vec<Mass>; 5],
+    /// In the order of [`Product::ALL`].
+    pub(crate) packs: [Vec<u32>; 5],
+}
+
+/// What lands in each product when this animal is cut as planned.
+pub(crate) fn landed(plan: &Plan, carcass: &Carcass) -> Landed {
+    let (_, Sums { mass, packs, .. }) = cut_up(plan, carcass, &mut Spread::default());
+    Landed { mass, packs }
+}
+
+/// Cuts and packs every muscle in every scenario.
+fn cut_up(plan: &Plan, carcass: &Carcass, spread: &mut Spread) -> (Vec<MuscleForecast>, Sums) {
+    let mut sums = Sums::new();
+    let hand: Vec<f64> = Draw::Hand.values().iter().map(|z| 1.0 + HAND_SPREAD.at(*z)).collect();
+    let muscles = Muscle::ALL
+        .into_iter()
+        .map(|muscle| muscle_forecast(plan, carcass, muscle, &hand, &mut sums, spread))
+        .collect();
+    for product in [Product::Stew, Product::Grind] {
+        let pack = plan.packing().loose_pack(product);
+        for scenario in 0..SCENARIOS {
+            sums.packs[product as usize][scenario] =
+                packing::packs_of_loose(sums.mass[product as usize][scenario], pack);
+        }
+    }
+    (muscles, sums)
 }
 
 fn line_estimate(

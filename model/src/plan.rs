@@ -6,11 +6,14 @@ use crate::anatomy::{Muscle, Region, Side, Sides};
 use crate::animal::Animal;
 use crate::carcass;
 use crate::kitchen::Kitchen;
+use crate::own::Own;
 use crate::packing::{self, Appetite, PackBy, Packing};
 use crate::product::{Cut, Product};
 use crate::rules::{self, Refusal};
+use crate::scale::{self, OnScale, Weighing};
 use crate::tables;
 use crate::units::{Length, Mass};
+use crate::weighed;
 use crate::wounds::{MOST_WOUNDS, Wound};
 
 /// How much meat the shot spoiled.
@@ -135,6 +138,8 @@ pub struct Plan {
     packing: Packing,
     wounds: Vec<Wound>,
     kitchen: Kitchen,
+    weighings: Vec<Weighing>,
+    own: Own,
 }
 
 /// One change.
@@ -205,6 +210,15 @@ pub enum Action {
     RemoveWound(usize),
     /// Other dates, wrap, grinder, freezer or names.
     SetKitchen(Box<Kitchen>),
+    /// What the scale said of something; None takes that back.
+    Weigh {
+        /// What lay on it.
+        target: OnScale,
+        /// What it said.
+        mass: Option<Mass>,
+    },
+    /// The household's own figures, or the table's if they say nothing.
+    UseOwn(Own),
     /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
     ResetCuts,
 }
@@ -233,6 +247,8 @@ impl Plan {
             packing: Packing::default(),
             wounds: Vec::new(),
             kitchen: Kitchen::default(),
+            weighings: Vec::new(),
+            own: Own::default(),
         }
     }
 
@@ -259,6 +275,14 @@ impl Plan {
     /// What was decided about packing and freezing.
     pub fn kitchen(&self) -> &Kitchen {
         &self.kitchen
+    }
+    /// What the scale said, in a fixed order whichever came first.
+    pub fn weighings(&self) -> &[Weighing] {
+        &self.weighings
+    }
+    /// The household's own figures that are in it.
+    pub fn own(&self) -> &Own {
+        &self.own
     }
     /// What a muscle of a side becomes.
     pub fn division(&self, muscle: Muscle, side: Side) -> &Division {
@@ -328,6 +352,8 @@ impl Plan {
             Action::SetKitchen(kitchen) => {
                 plan.kitchen = kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
             }
+            Action::Weigh { target, mass } => scale::set(&mut plan.weighings, target, mass)?,
+            Action::UseOwn(own) => plan.own = own,
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
         Ok(Applied { plan, skipped })
@@ -362,6 +388,10 @@ impl Plan {
         plan.divisions = parts.divisions;
         plan.wounds = checked_wounds(parts.wounds)?;
         plan.kitchen = parts.kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
+        for Weighing { target, mass } in parts.weighings {
+            scale::set(&mut plan.weighings, target, Some(mass))?;
+        }
+        plan.own = parts.own;
         Ok(plan)
     }
 
@@ -385,7 +415,11 @@ impl Plan {
 
     /// How long a muscle is on this animal, in the middle case; none for scraps.
     pub fn middle_length(&self, muscle: Muscle) -> Option<Length> {
-        tables::muscle(muscle).size.map(|size| size.length * carcass::middle_scale(self))
+        let size = tables::muscle(muscle).size?;
+        if self.weighings.is_empty() {
+            return Some(size.length * carcass::middle_scale(self));
+        }
+        Some(weighed::carcass(self).lengths[muscle.index()][0])
     }
 }
 
@@ -399,6 +433,8 @@ pub(crate) struct Restored {
     pub(crate) packing: Packing,
     pub(crate) wounds: Vec<Wound>,
     pub(crate) kitchen: Kitchen,
+    pub(crate) weighings: Vec<Weighing>,
+    pub(crate) own: Own,
 }
 
 /// What a muscle becomes in the starting plan.

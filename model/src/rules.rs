@@ -147,6 +147,13 @@ pub enum Refusal {
         /// Heaviest.
         most: Mass,
     },
+    /// A weight on the scale that is none.
+    WeighingOutOfRange {
+        /// Lightest.
+        least: Mass,
+        /// Heaviest.
+        most: Mass,
+    },
     /// Days of hanging beyond the range.
     HungTooLong {
         /// The most allowed.

@@ -4,15 +4,19 @@
 //! frozen is not kept: better figures may change that. What it says of the plan is kept by the link itself:
 //! reading it and writing it again has to give the same text, and the named facts beside it.
 
+use std::num::NonZeroU8;
+
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::Animal;
 use hindsaddle_model::kitchen::Kitchen;
 use hindsaddle_model::link::{LONGEST, LinkError, Names, read, write};
+use hindsaddle_model::own::Own;
 use hindsaddle_model::plan::{Action, Division, Plan};
 use hindsaddle_model::product::{Cut, Product};
-use hindsaddle_model::units::Length;
+use hindsaddle_model::scale::{HEAVIEST, OnScale};
+use hindsaddle_model::units::{Length, Mass};
 use hindsaddle_model::wounds::Wound;
-use hindsaddle_tests::{random_plan, with};
+use hindsaddle_tests::{random_plan, weighed_plan, with};
 use proptest::prelude::*;
 
 #[test]
@@ -23,6 +27,47 @@ fn a_plan_comes_back_whole() {
         assert_eq!(read(&text).as_ref(), Ok(&plan), "seed {seed}: {text}");
         assert!(text.len() < LONGEST, "seed {seed}: {}", text.len());
     }
+}
+
+#[test]
+fn a_weighed_plan_comes_back_whole() {
+    for seed in 0..600 {
+        let plan = weighed_plan(seed);
+        let text = write(&plan, Names::Included);
+        assert_eq!(read(&text).as_ref(), Ok(&plan), "seed {seed}: {text}");
+        assert!(text.starts_with('2') && text.len() < LONGEST, "seed {seed}: {}", text.len());
+    }
+}
+
+/// Everything on the scale that can be, and figures of one's own for every group: the longest of such links.
+#[test]
+fn a_link_with_weighings_is_short() {
+    let plan = Plan::new(Animal::example());
+    let tenderloin = OnScale::Muscle(Muscle::Tenderloin, Sides::Both);
+    let one = with(&plan, Action::Weigh { target: tenderloin, mass: Some(Mass::grams(362.0)) });
+    let more = write(&one, Names::Included).len() - write(&plan, Names::Included).len();
+    assert!(more <= 8, "{more}");
+    let mut all = one;
+    for target in Muscle::ALL.map(|muscle| OnScale::Muscle(muscle, Sides::Both)) {
+        all = with(&all, Action::Weigh { target, mass: Some(Mass::grams(1000.0)) });
+    }
+    let length = write(&all, Names::Included).len();
+    assert!(length < 160, "every muscle on both sides: {length}");
+    for side in Side::ALL {
+        for muscle in Muscle::ALL {
+            let target = OnScale::Muscle(muscle, Sides::One(side));
+            all = with(&all, Action::Weigh { target, mass: Some(HEAVIEST) });
+        }
+    }
+    let packages = Product::ALL.map(|product| OnScale::Packages(product, NonZeroU8::new(255)));
+    for target in packages.into_iter().chain([OnScale::Lot, OnScale::Tub]) {
+        all = with(&all, Action::Weigh { target, mass: Some(HEAVIEST) });
+    }
+    all = with(&all, Action::UseOwn(Own::new(30, [-30; Muscle::COUNT])));
+    assert_eq!(all.weighings().len(), 59);
+    let text = write(&all, Names::Included);
+    assert!(text.len() < 400, "{}", text.len());
+    assert_eq!(read(&text), Ok(all));
 }
 
 #[test]
@@ -160,15 +205,18 @@ proptest! {
 }
 
 /// Links from the day their version was frozen: `UPDATE_EXPECT=1` writes only files that are not there. Plans
-/// of version 1 have no wounds, those of version 2 have.
+/// of version 1 have no wounds, those of version 2 have; from 300 on something was weighed.
 #[test]
 fn frozen_links_open_for_ever() {
     let links = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("links");
-    for (version, seeds) in [("v1", 100..116), ("v2", 200..216)] {
+    let random: fn(u64) -> Plan = random_plan;
+    for (version, seeds, plan) in
+        [("v1", 100..116, random), ("v2", 200..216, random), ("v2", 300..308, weighed_plan)]
+    {
         let folder = links.join(version);
         for seed in seeds.clone() {
             let file = folder.join(format!("plan-{seed}.txt"));
-            let plan = random_plan(seed);
+            let plan = plan(seed);
             if !file.exists() && std::env::var_os("UPDATE_EXPECT").is_some() {
                 let link = write(&plan, Names::Included);
                 std::fs::write(&file, format!("{link}\n{}", dump(&plan))).unwrap();
@@ -275,6 +323,10 @@ fn dump(plan: &Plan) -> String {
         let kitchen = format!("kitchen {:?}\n", plan.kitchen());
         text.push_str(&kitchen);
     }
+    let weighings = plan.weighings().iter();
+    let weighings = weighings.map(|one| format!("{:?} {} g\n", one.target, one.mass.to_grams()));
+    text.extend(weighings);
+    text.extend((!plan.own().is_table()).then(|| format!("{:?}\n", plan.own())));
     let wounds: Vec<String> = plan.wounds().iter().map(|wound| format!("{wound:?}\n")).collect();
     text.push_str(&wounds.concat());
     text

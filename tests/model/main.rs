@@ -3,10 +3,12 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
 
 mod animals;
+mod changes;
 mod coverage;
 mod damage;
 mod dates;
 mod digest;
+mod doubts;
 mod edits;
 mod example;
 mod files;
@@ -18,9 +20,11 @@ mod ledger;
 mod limits;
 mod links;
 mod oracle;
+mod own;
 mod packages;
 mod pieces;
 mod reference;
 mod rules;
+mod scale;
 mod storage;
 mod wounds;

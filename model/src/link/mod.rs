@@ -6,6 +6,7 @@
 //! ever. What version 1 cannot say is a section of version 2, which reads and writes version 1's fields first.
 
 mod bits;
+mod scale;
 mod v1;
 mod v2;
 

@@ -20,6 +20,7 @@ use super::{LinkError, Names};
 use crate::anatomy::{Muscle, Side};
 use crate::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
 use crate::kitchen::Kitchen;
+use crate::own::Own;
 use crate::packing::{Appetite, PackBy, Packing};
 use crate::plan::{self, Care, Division, Losses, Part, Plan, Restored, Shot};
 use crate::product::{Cut, Product, RoastSize};
@@ -47,8 +48,9 @@ const CONDITIONS: [Condition; 4] =
 const SHOTS: [Shot; 3] = [Shot::Clean, Shot::Usual, Shot::Bad];
 const CARES: [Care; 3] = [Care::Fussy, Care::Usual, Care::Hurried];
 const APPETITES: [Appetite; 2] = [Appetite::Light, Appetite::Hearty];
-const PRODUCTS: [Product; 5] = [Product::Roast, Product::Steak, Product::Chop, Product::Stew, Product::Grind];
-const MUSCLES: [Muscle; 26] = [
+pub(super) const PRODUCTS: [Product; 5] =
+    [Product::Roast, Product::Steak, Product::Chop, Product::Stew, Product::Grind];
+pub(super) const MUSCLES: [Muscle; 26] = [
     Muscle::TopRound,
     Muscle::BottomRound,
     Muscle::EyeRound,
@@ -142,7 +144,7 @@ mod usual {
 /// Bits of a title's length in bytes.
 const TITLE_BITS: u32 = 8;
 
-fn code<T: PartialEq>(list: &[T], item: &T) -> u32 {
+pub(super) fn code<T: PartialEq>(list: &[T], item: &T) -> u32 {
     list.iter().position(|other| other == item).map_or(0, |index| index as u32)
 }
 
@@ -150,7 +152,7 @@ fn tenths(length: Length) -> u32 {
     (length.to_mm() * 10.0).round() as u32
 }
 
-fn grams(mass: Mass) -> u32 {
+pub(super) fn grams(mass: Mass) -> u32 {
     mass.to_grams().round() as u32
 }
 
@@ -308,7 +310,7 @@ impl From<Ended> for LinkError {
     }
 }
 
-fn item<T: Copy>(list: &[T], code: u32) -> Result<T, LinkError> {
+pub(super) fn item<T: Copy>(list: &[T], code: u32) -> Result<T, LinkError> {
     list.get(code as usize).copied().ok_or(LinkError::Impossible)
 }
 
@@ -349,6 +351,8 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
         packing,
         wounds: Vec::new(),
         kitchen: Kitchen::default(),
+        weighings: Vec::new(),
+        own: Own::default(),
     })
 }
 

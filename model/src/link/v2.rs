@@ -15,12 +15,18 @@
 //! |   | vessel by volume?, grams or millilitres; patties?, three to the pound?, how many | 1, 16; 1, 1, 4 |
 //! | 4 | litres of the freezer, litres free, full load? | 12, 12, 1 |
 //! | 5 | owner and tag: length in bytes, UTF-8 | 7 each |
+//! | 6 | weighings, in their order; for each its target | 6; 7 |
+//! |   | and its grams: bits below the highest, these bits; how many packages, 0 for all, behind them | 5, 0 to 18; 8 |
+//! |   | own figures? percent of meat + 32, for each group: the table's?, else percent + 32 | 1; 6, 1, 6 |
+//!
+//! A target is a group times 3 and 0 for both sides, 1 left, 2 right; 78 is all meat, 79 the tub, and 80 and up the
+//! packages of each product.
 //!
 //! A section that is not in this table was written by a later version. A plan without a section is a plan that
 //! version 1 can say, and is written so. Sections are added, never changed.
 
 use super::bits::{Reader, Writer};
-use super::{LinkError, Names, v1};
+use super::{LinkError, Names, scale, v1};
 use crate::anatomy::Side;
 use crate::dates::Date;
 use crate::fat::{Added, FatContent, NamedFat};
@@ -39,6 +45,7 @@ const WRAPPING: u32 = 2;
 const GRINDER: u32 = 3;
 const FREEZER: u32 = 4;
 const NAMES: u32 = 5;
+const SCALE: u32 = 6;
 const SIDES: [Side; 2] = [Side::Left, Side::Right];
 /// Bits of a name's length in bytes.
 const NAME_BITS: u32 = 7;
@@ -50,7 +57,10 @@ pub(super) fn is_needed(plan: &Plan, names: Names) -> bool {
     let kitchen = plan.kitchen();
     let usual = Kitchen::default();
     let silent = Kitchen { owner: String::new(), tag: String::new(), ..kitchen.clone() };
-    !plan.wounds().is_empty() || silent != usual || (names == Names::Included && kitchen != &silent)
+    scale::is_needed(plan)
+        || !plan.wounds().is_empty()
+        || silent != usual
+        || (names == Names::Included && kitchen != &silent)
 }
 
 pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
@@ -67,6 +77,10 @@ pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
         }
     }
     write_kitchen(bits, plan.kitchen(), names);
+    if scale::is_needed(plan) {
+        section(bits, SCALE);
+        scale::write(bits, plan);
+    }
     bits.flag(false);
 }
 
@@ -100,6 +114,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
                 parts.kitchen.owner = v1::read_text(bits, NAME_BITS)?;
                 parts.kitchen.tag = v1::read_text(bits, NAME_BITS)?;
             }
+            SCALE => scale::read(bits, &mut parts)?,
             _ => return Err(LinkError::Newer),
         }
     }

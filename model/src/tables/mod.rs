@@ -11,6 +11,7 @@ mod losses;
 mod muscles;
 mod neighbours;
 mod portions;
+mod scale;
 mod territory;
 mod territory_rows;
 mod wraps;
@@ -29,6 +30,7 @@ pub use losses::{dried, left_behind, legs_on_per_legs_off, shot_loss};
 pub use muscles::{MUSCLES, MuscleRow, REFERENCE_HANGING, Size, muscle};
 pub use neighbours::{neighbours, touching};
 pub use portions::{PORTIONS, PortionRow, portion};
+pub use scale::{FAR, SCALE_PART, SCALE_STEP, SIDE_DIFFERENCE, TRIM_DIFFERENCE};
 pub use territory::{Territory, territory};
 pub use wraps::{BAGS, BagRow, FLAT_PACK, PAPER_ROLLS, TURNS, TurnRow, VACUUM_ALLOWANCE, VACUUM_ROLLS};
 pub use yields::{
