@@ -1,12 +1,20 @@
-// Owns what is made of a build when Trunk is done with it: kitchen.html, which is index.html with the second page's
-// program in the place of the first one's, and the list of files in offline.js. Trunk runs it with the folder of the
-// build in TRUNK_STAGING_DIR.
+// Owns what is made of a build when Trunk is done with it: short names in the programs, kitchen.html, which is
+// index.html with the second page's program in the place of the first one's, and the list of files in offline.js. Trunk
+// runs it with the folder of the build in TRUNK_STAGING_DIR.
 
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
+import { shortened } from "./short_names.mjs";
 
 const folder = process.env.TRUNK_STAGING_DIR;
+
+for (const name of readdirSync(folder).filter((name) => name.endsWith("_bg.wasm"))) {
+  const [program, script] = [name, name.replace("_bg.wasm", ".js")].map((name) => join(folder, name));
+  const short = shortened(readFileSync(script, "utf8"), readFileSync(program));
+  writeFileSync(script, short.script);
+  writeFileSync(program, short.program);
+}
 
 const first = readFileSync(join(folder, "index.html"), "utf8");
 const second = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, "kitchen$1", "app-HASH.js");

@@ -307,6 +307,8 @@ impl State {
             | Action::ChangeWound { .. }
             | Action::RemoveWound(_)
             | Action::SetKitchen(_)
+            | Action::Weigh { .. }
+            | Action::UseOwn(_)
             | Action::ResetCuts => None,
         };
         match self.plan.apply(action) {

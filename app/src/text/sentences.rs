@@ -87,6 +87,9 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::PackWeightOutOfRange { least, most } => {
             format!("A package weighs {} to {}.", mass(least), mass(most))
         }
+        Refusal::WeighingOutOfRange { most, .. } => {
+            format!("A weight is up to {}. Check the number and its unit.", mass(most))
+        }
         Refusal::HungTooLong { most } => format!(
             "The planner computes up to {most} days of hanging; published advice ends at 5 to 7 days at or below 40 °F (4 °C)."
         ),
