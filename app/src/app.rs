@@ -160,7 +160,7 @@ pub fn App() -> Html {
                 <PlateStage state={shared.clone()} {width} send={send.clone()} />
                 <MuscleList state={shared.clone()} send={send.clone()} />
                 <div class="column-answer">
-                    <Tally forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
+                    <Tally plan={state.plan.clone()} forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
                     if let Some(muscle) = state.muscle {
                         <MuscleSheet key={muscle.id()} state={shared.clone()} {muscle} send={send.clone()} />
                     }

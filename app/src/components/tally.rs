@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use hindsaddle_model::forecast::{Forecast, Line};
+use hindsaddle_model::plan::Plan;
 use yew::prelude::*;
 
 use crate::store::{Msg, Topic};
@@ -12,7 +13,9 @@ use crate::views::tally_view::{self, LedgerRow, ProductRow};
 /// Properties of [`Tally`].
 #[derive(PartialEq, Properties)]
 pub struct TallyProps {
-    /// What the plan gives.
+    /// The plan.
+    pub plan: Rc<Plan>,
+    /// What it gives.
     pub forecast: Rc<Forecast>,
     /// The reader's units.
     pub units: Units,
@@ -60,6 +63,7 @@ pub fn Tally(props: &TallyProps) -> Html {
                     </li>
                 }) }
             </ul>
+            <p class="hint in-it">{ text::weighings_in_it(props.plan.weighings().len(), !props.plan.own().is_table()) }</p>
             <div class="tally-more">
                 <table class="products">
                     <thead><tr><th scope="col">{ text::BECOMES }</th><th scope="col">{ text::PACKAGES }</th><th scope="col">{ text::TAKE_HOME }</th></tr></thead>

@@ -8,15 +8,19 @@ use super::window;
 pub const PLAN: &str = "hindsaddle.plan";
 /// What was remembered and could not be read.
 pub const SET_ASIDE: &str = "hindsaddle.set_aside";
-/// What is done at the table, and what the scale said.
+/// What is done at the table.
 pub const TABLE: &str = "hindsaddle.table";
 /// The sheet of labels and how it is printed.
 pub const LABELS: &str = "hindsaddle.labels";
 /// Paper, bags and tape that are there already.
 pub const HAVE: &str = "hindsaddle.have";
+/// How the household's own animals weighed against the table.
+pub const OWN: &str = "hindsaddle.own";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 
+/// Weights that were asked about and stay, for as long as the window is open.
+pub const SURE: &str = "hindsaddle.sure";
 /// The steps before the plan, for as long as the window is open.
 pub const STEPS: &str = "hindsaddle.steps";
 

@@ -49,8 +49,6 @@ pub const NEXT: &str = "Next";
 pub const BACK: &str = "Back";
 /// It is done.
 pub const DONE: &str = "Done";
-/// What the scale says.
-pub const WEIGHED_NOW: &str = "On the scale";
 /// Every step.
 pub const ALL_STEPS: &str = "All steps";
 /// The marks go.

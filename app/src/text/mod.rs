@@ -8,6 +8,7 @@ mod labels;
 mod names;
 mod numbers;
 mod plate;
+mod scale;
 mod sentences;
 
 pub use kitchen::*;
@@ -15,4 +16,5 @@ pub use labels::*;
 pub use names::*;
 pub use numbers::*;
 pub use plate::*;
+pub use scale::*;
 pub use sentences::*;

@@ -46,7 +46,7 @@ pub fn explain(state: &State, topic: Topic) -> Working {
         Topic::Packages => Working {
             title: text::ALL_PACKAGES.into(),
             answer: text::tally(&state.forecast, state.units),
-            steps: text::packages_working(),
+            steps: learned(state).chain(text::packages_working()).collect(),
             inputs: vec![input(text::SHARES, None, Grade::C, Source::MuscleCatalogue)],
         },
     }
@@ -70,8 +70,16 @@ fn steps(state: &State, line: Line) -> Vec<String> {
     if let Weighed::FieldDressed(_, Legs::Off) = state.plan.animal().weighed() {
         steps.push(text::LEGS_WORKING.into());
     }
+    steps.extend(learned(state));
     steps.push(text::RANGE_WORKING.into());
     steps
+}
+
+/// What the plan knows beside the table.
+fn learned(state: &State) -> impl Iterator<Item = String> {
+    let weighed = (!state.plan.weighings().is_empty()).then(|| text::WEIGHED_WORKING.into());
+    let own = (!state.plan.own().is_table()).then(|| text::OWN_WORKING.into());
+    weighed.into_iter().chain(own)
 }
 
 fn inputs(state: &State, line: Line) -> Vec<Input> {
@@ -175,6 +183,7 @@ fn explain_product(state: &State, product: Product) -> Working {
     let packing = state.plan.packing();
     let rows = state.forecast.muscles.iter().flat_map(|muscle| &muscle.packs);
     let mut steps: Vec<String> = vec![text::product_working(product).to_owned()];
+    steps.extend(learned(state));
     steps.extend(
         rows.filter(|row| row.cut.product() == Some(product))
             .map(|row| text::named(text::muscle(row.muscle), &text::pack_row(row, state.units))),

@@ -11,7 +11,7 @@ use crate::page::{A4, LETTER, Page, Screen};
 use crate::see;
 
 /// The second page, by its link.
-fn at_the_table(screen: Screen) -> Page {
+pub(super) fn at_the_table(screen: Screen) -> Page {
     let page = Page::open(screen);
     act::press(&page, Role::Link, "Cut & pack ›");
     see::shown(&page, Role::Heading, "Table and freezer");

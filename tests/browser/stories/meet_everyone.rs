@@ -4,6 +4,7 @@
 use crate::act;
 use crate::find::{Role, starting};
 use crate::page::{Page, Screen};
+use crate::see;
 
 /// axe-core, which is only in the folder of tools and never in the page.
 fn axe() -> String {
@@ -55,6 +56,11 @@ fn second_page(page: &Page, axe: &str, light: &str) {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
     }
+    act::press(page, Role::Button, "Table card");
+    act::fill(page, Role::Textbox, "On the scale", "9 lb");
+    act::press(page, Role::Heading, "Tenderloin");
+    see::shown(page, Role::Button, "Keep it");
+    look(page, axe, &format!("{light}: a weight that is asked about"));
 }
 
 #[test]

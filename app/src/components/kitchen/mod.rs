@@ -7,8 +7,11 @@ mod files;
 mod freezer;
 mod grinder;
 mod labels;
+mod own_card;
 mod page;
+mod scale_card;
 mod table_card;
+mod weigh_box;
 mod work_order;
 mod wrapping;
 
@@ -22,6 +25,7 @@ use yew::prelude::*;
 pub use page::KitchenPage;
 
 use crate::store::{Msg, State};
+use crate::text;
 use crate::views::kitchen::Packed;
 
 /// What every part of the page is given.
@@ -71,4 +75,19 @@ pub(super) fn field(
 pub(super) fn tick(label: &'static str, checked: bool, on_tick: &Callback<bool>) -> Html {
     let onchange = on_tick.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
     html! { <label class="tick"><input type="checkbox" {checked} {onchange} />{ label }</label> }
+}
+
+/// A button that does one thing.
+pub(super) fn button(label: &'static str, onclick: Callback<MouseEvent>) -> Html {
+    html! { <button type="button" class="tool" {onclick}>{ label }</button> }
+}
+
+/// A line with a button that takes it away; `removes` is what the button says of itself.
+pub(super) fn row(said: String, removes: String, onclick: Callback<MouseEvent>) -> Html {
+    html! {
+        <li key={said.clone()}>
+            <span>{ said }</span>
+            <button type="button" class="tool" aria-label={removes} {onclick}>{ text::REMOVE }</button>
+        </li>
+    }
 }

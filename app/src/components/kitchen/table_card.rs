@@ -1,39 +1,40 @@
-//! The table card: one step of the work at a time, large, with its place on the animal, done marks and what the
-//! scale said. Marks stay on this device.
+//! The table card: one step of the work at a time, large, with its place on the animal, the weigh box and done
+//! marks. Marks stay on this device; weights are in the plan.
 
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use hindsaddle_model::anatomy::{Muscle, View};
 use hindsaddle_model::order::{Step, Task, working_order};
+use hindsaddle_model::plan::Plan;
+use hindsaddle_model::scale::{OnScale, Weighing, doubt};
 use hindsaddle_model::tables;
 use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
-use super::{PartProps, field, tick};
+use super::weigh_box::{WeighBox, Weighs, is_sure};
+use super::{PartProps, scale_card, tick};
 use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::platform::{storage, wake};
 use crate::store::State;
 use crate::text;
+use crate::views::scale::{key, of_muscle};
 
-/// What is remembered of each step: whether it is done, and what the scale said, in the reader's words.
-type Marks = BTreeMap<String, (bool, String)>;
+/// The steps that are done.
+type Marks = Vec<String>;
 
+/// A line is a step and whether it is done; lines from before weights were in the plan go on with the weight.
 fn read_marks() -> Marks {
     let text = storage::read(storage::TABLE).unwrap_or_default();
-    text.lines()
-        .filter_map(|line| {
-            let mut parts = line.splitn(3, '\t');
-            let (step, done) = (parts.next()?, parts.next()?);
-            Some((step.to_owned(), (done == "1", parts.next().unwrap_or_default().to_owned())))
-        })
-        .collect()
+    let done = |line: &str| {
+        let (step, rest) = line.split_once('\t')?;
+        rest.starts_with('1').then(|| step.to_owned())
+    };
+    text.lines().filter_map(done).collect()
 }
 
 fn write_marks(marks: &Marks) {
-    let lines: Vec<String> =
-        marks.iter().map(|(step, (done, weight))| format!("{step}\t{}\t{weight}", u8::from(*done))).collect();
+    let lines: Vec<String> = marks.iter().map(|step| format!("{step}\t1")).collect();
     storage::write(storage::TABLE, &lines.join("\n"));
 }
 
@@ -57,37 +58,32 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     let marks = use_state(read_marks);
     let awake = use_state(|| false);
     let steps = working_order(&props.state.plan);
-    let first_open = steps.iter().position(|step| !marks.get(id(*step)).is_some_and(|(done, _)| *done));
-    let place = use_state(|| first_open.unwrap_or(0));
+    let is_done = |step: &Step| marks.iter().any(|mark| mark == id(*step));
+    let place = use_state(|| steps.iter().position(|step| !is_done(step)).unwrap_or(0));
     let at = (*place).min(steps.len().saturating_sub(1));
     let Some(step) = steps.get(at) else {
         return html! { <section class="card" aria-label={text::TABLE_CARD}><p>{ text::NO_STEP }</p></section> };
     };
-    let mark = {
-        let marks = marks.clone();
-        move |step: &'static str, change: &dyn Fn(&mut (bool, String))| {
-            let mut changed = (*marks).clone();
-            change(changed.entry(step.to_owned()).or_default());
+    let asked = use_memo((props.state.plan.clone(), step.task), |(plan, task)| {
+        of_step(plan, *task)
+            .into_iter()
+            .filter(|one| doubt(plan, *one).is_some())
+            .map(key)
+            .collect::<Vec<_>>()
+    });
+    let on_done = {
+        let (marks, step, place, last) = (marks.clone(), id(*step), place.clone(), steps.len() - 1);
+        Callback::from(move |done: bool| {
+            let mut changed: Marks = marks.iter().filter(|mark| *mark != step).cloned().collect();
+            if done {
+                changed.push(step.to_owned());
+                // A weight that is asked about is not left behind unseen.
+                if asked.iter().all(|key| is_sure(key)) {
+                    place.set((at + 1).min(last));
+                }
+            }
             write_marks(&changed);
             marks.set(changed);
-        }
-    };
-    let (done, weight) = marks.get(id(*step)).cloned().unwrap_or_default();
-    let on_done = {
-        let (mark, step, place, last) = (mark.clone(), id(*step), place.clone(), steps.len() - 1);
-        Callback::from(move |done: bool| {
-            mark(step, &|of| of.0 = done);
-            if done {
-                place.set((at + 1).min(last));
-            }
-        })
-    };
-    let on_weight = {
-        let step = id(*step);
-        // A line of the memory is one step.
-        Callback::from(move |weight: String| {
-            let weight: String = weight.chars().filter(|letter| !letter.is_control()).take(20).collect();
-            mark(step, &|of| of.1.clone_from(&weight));
         })
     };
     let go = |to: usize| {
@@ -109,7 +105,11 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
             wake::keep(move |kept| awake.set(kept));
         })
     };
-    let count = steps.iter().filter(|step| marks.get(id(**step)).is_some_and(|(done, _)| *done)).count();
+    let count = steps.iter().filter(|step| is_done(step)).count();
+    let weighs = match step.task {
+        Task::Muscle(muscle) => Weighs::Muscle(muscle),
+        Task::Tub => Weighs::Tub,
+    };
     html! {
         <>
             <section class="card table-card" aria-label={text::TABLE_CARD}>
@@ -120,12 +120,12 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                     Task::Muscle(muscle) => muscle_step(&props.state, muscle),
                     Task::Tub => html! { <><p class="caution">{ text::GRIND_CAUTION }</p><p>{ text::CLEAN_UP }</p></> },
                 } }
-                <span key={id(*step)}>{ field(text::WEIGHED_NOW, "text", weight, "", &on_weight) }</span>
                 <div class="table-actions steps-on">
                     <button type="button" class="tool" disabled={at == 0} onclick={go(at.saturating_sub(1))}>{ text::BACK }</button>
-                    { tick(text::DONE, done, &on_done) }
+                    { tick(text::DONE, is_done(step), &on_done) }
                     <button type="button" class="tool" disabled={at + 1 == steps.len()} onclick={go(at + 1)}>{ text::NEXT }</button>
                 </div>
+                <WeighBox key={id(*step)} part={props.clone()} {weighs} />
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
                 <p class="hint">{ text::HAND_CAUTION }</p>
                 { for [0, 2, 6].map(|place| text::ALL_CAUTIONS[place]).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
@@ -134,19 +134,34 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 <h3>{ text::ALL_STEPS }</h3>
                 <ol class="steps">
                     { for steps.iter().enumerate().map(|(index, step)| {
-                        let (done, weight) = marks.get(id(*step)).cloned().unwrap_or_default();
+                        let done = is_done(step);
                         html! {
                             <li key={id(*step)} class={classes!(done.then_some("done"))}>
                                 <button type="button" class="muscle-name" aria-current={(index == at).then_some("step")} onclick={go(index)}>{ name(*step) }</button>
-                                { if done { "\u{2713} " } else { "" } }{ weight }
+                                { if done { " \u{2713} " } else { " " } }{ weights(&props.state, step.task) }
                             </li>
                         }
                     }) }
                 </ol>
                 <button type="button" class="tool" onclick={again}>{ text::START_AGAIN }</button>
             </section>
+            { scale_card::view(props) }
         </>
     }
+}
+
+/// The weights of a step.
+fn of_step(plan: &Plan, task: Task) -> Vec<Weighing> {
+    match task {
+        Task::Muscle(muscle) => of_muscle(plan, muscle),
+        Task::Tub => plan.weighings().iter().copied().filter(|one| one.target == OnScale::Tub).collect(),
+    }
+}
+
+/// What a step weighed: "12 oz", or one side after the other.
+fn weights(state: &State, task: Task) -> String {
+    let of = of_step(&state.plan, task);
+    of.iter().map(|one| text::weight(one.mass, state.units)).collect::<Vec<_>>().join(" + ")
 }
 
 fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
