@@ -1,5 +1,5 @@
-// Owns what is made of a build when Trunk is done with it: kitchen.html, which is index.html with the second page's
-// program in the place of the first one's, and the list of files in offline.js. Trunk runs it with the folder of the
+// Owns what is made of a build when Trunk is done with it: kitchen.html and ahead.html, which are index.html with
+// another program in the place of the first one's, and the list of files in offline.js. Trunk runs it with the folder of the
 // build in TRUNK_STAGING_DIR.
 
 import { createHash } from "node:crypto";
@@ -9,8 +9,10 @@ import { join, relative, sep } from "node:path";
 const folder = process.env.TRUNK_STAGING_DIR;
 
 const first = readFileSync(join(folder, "index.html"), "utf8");
-const second = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, "kitchen$1", "app-HASH.js");
-writeFileSync(join(folder, "kitchen.html"), second);
+for (const page of ["kitchen", "ahead"]) {
+  const other = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, `${page}$1`, "app-HASH.js");
+  writeFileSync(join(folder, `${page}.html`), other);
+}
 
 const files = readdirSync(folder, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())

@@ -10,6 +10,7 @@ use hindsaddle_model::forecast::{Advice, Forecast, forecast};
 use hindsaddle_model::freezer::{Freezer, LoadRule};
 use hindsaddle_model::grind::{Mix, Patty, Target, Vessel};
 use hindsaddle_model::kitchen::{Grinder, Kitchen};
+use hindsaddle_model::link::{self, LinkError, Names};
 use hindsaddle_model::packing::{Appetite, MOST_PEOPLE, MOST_PIECES, PackBy};
 use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Part, Plan, Shot};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
@@ -20,6 +21,19 @@ use hindsaddle_model::wrap::{Wrap, Wrapping};
 
 /// How many random plans are compared between this machine and a browser.
 pub const DIGESTED: u64 = 200;
+
+/// The link of one animal's plan.
+pub fn write(plan: &Plan, names: Names) -> String {
+    link::write(&plan.clone().into(), names)
+}
+
+/// The plan of a link of one animal.
+///
+/// # Errors
+/// See [`LinkError`].
+pub fn read(text: &str) -> Result<Plan, LinkError> {
+    link::read(text).map(|season| season.animal(0).clone())
+}
 
 fn one<T: Copy>(dice: &mut SplitMix, of: &[T]) -> T {
     of[dice.below(of.len() as u64) as usize]

@@ -5,6 +5,7 @@
 
 pub mod app;
 pub mod components;
+mod notice;
 pub mod plate;
 pub mod platform;
 pub mod store;

@@ -29,6 +29,7 @@
 pub mod anatomy;
 pub mod animal;
 pub mod carcass;
+pub mod compare;
 pub mod csv;
 pub mod dates;
 pub mod ensemble;
@@ -51,6 +52,7 @@ pub mod plan;
 pub mod product;
 pub mod report;
 pub mod rules;
+pub mod season;
 pub mod shape;
 pub mod sources;
 mod spread;

@@ -56,6 +56,26 @@ pub struct Losses {
     pub hung_days: u8,
 }
 
+/// What the test for a disease of deer says. Meat of an animal whose result is awaited is kept apart, and of one
+/// that must not be eaten nothing is counted with the rest; what to do with it is the wildlife agency's word.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Tested {
+    /// Nothing was said about a test.
+    #[default]
+    NotAsked,
+    /// Sent in, no answer yet.
+    Awaited,
+    /// Not detected.
+    Clear,
+    /// Found, or the agency says so.
+    DoNotEat,
+}
+
+impl Tested {
+    /// Every one.
+    pub const ALL: [Tested; 4] = [Tested::NotAsked, Tested::Awaited, Tested::Clear, Tested::DoNotEat];
+}
+
 /// The most days of hanging the planner computes; longer is not advised (published advice ends at 5 to 7).
 pub const MOST_HUNG_DAYS: u8 = 14;
 /// The most parts of one muscle.
@@ -135,6 +155,7 @@ pub struct Plan {
     packing: Packing,
     wounds: Vec<Wound>,
     kitchen: Kitchen,
+    tested: Tested,
 }
 
 /// One change.
@@ -205,6 +226,8 @@ pub enum Action {
     RemoveWound(usize),
     /// Other dates, wrap, grinder, freezer or names.
     SetKitchen(Box<Kitchen>),
+    /// What the test for a disease says.
+    SetTested(Tested),
     /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
     ResetCuts,
 }
@@ -233,6 +256,7 @@ impl Plan {
             packing: Packing::default(),
             wounds: Vec::new(),
             kitchen: Kitchen::default(),
+            tested: Tested::NotAsked,
         }
     }
 
@@ -259,6 +283,10 @@ impl Plan {
     /// What was decided about packing and freezing.
     pub fn kitchen(&self) -> &Kitchen {
         &self.kitchen
+    }
+    /// What the test for a disease says.
+    pub fn tested(&self) -> Tested {
+        self.tested
     }
     /// What a muscle of a side becomes.
     pub fn division(&self, muscle: Muscle, side: Side) -> &Division {
@@ -328,6 +356,7 @@ impl Plan {
             Action::SetKitchen(kitchen) => {
                 plan.kitchen = kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
             }
+            Action::SetTested(tested) => plan.tested = tested,
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
         Ok(Applied { plan, skipped })
@@ -362,6 +391,7 @@ impl Plan {
         plan.divisions = parts.divisions;
         plan.wounds = checked_wounds(parts.wounds)?;
         plan.kitchen = parts.kitchen.checked(&plan.packing).map_err(Refusal::Kitchen)?;
+        plan.tested = parts.tested;
         Ok(plan)
     }
 
@@ -383,6 +413,21 @@ impl Plan {
         Ok(())
     }
 
+    /// The same animal with the cuts, packing, wrap, grinder and freezer of `other`. What happened to the animal
+    /// (losses, wounds, dates, names, test) stays its own. A size that this animal is too small for stays, as it
+    /// does after [`Action::SetAnimal`], and the forecast says that nothing fits.
+    #[must_use]
+    pub fn cut_like(&self, other: &Plan) -> Plan {
+        let mut plan = self.clone();
+        plan.divisions.clone_from(&other.divisions);
+        plan.recovered = other.recovered;
+        plan.packing = other.packing;
+        plan.kitchen.wrapping = other.kitchen.wrapping;
+        plan.kitchen.grinder = other.kitchen.grinder;
+        plan.kitchen.freezer = other.kitchen.freezer;
+        plan
+    }
+
     /// How long a muscle is on this animal, in the middle case; none for scraps.
     pub fn middle_length(&self, muscle: Muscle) -> Option<Length> {
         tables::muscle(muscle).size.map(|size| size.length * carcass::middle_scale(self))
@@ -399,6 +444,7 @@ pub(crate) struct Restored {
     pub(crate) packing: Packing,
     pub(crate) wounds: Vec<Wound>,
     pub(crate) kitchen: Kitchen,
+    pub(crate) tested: Tested,
 }
 
 /// What a muscle becomes in the starting plan.

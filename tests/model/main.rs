@@ -22,5 +22,6 @@ mod packages;
 mod pieces;
 mod reference;
 mod rules;
+mod season;
 mod storage;
 mod wounds;

@@ -4,7 +4,7 @@ use web_sys::Storage;
 
 use super::window;
 
-/// The plan, as the text of a link with its title.
+/// The season, as the text of a link with its names.
 pub const PLAN: &str = "hindsaddle.plan";
 /// What was remembered and could not be read.
 pub const SET_ASIDE: &str = "hindsaddle.set_aside";
@@ -16,7 +16,8 @@ pub const LABELS: &str = "hindsaddle.labels";
 pub const HAVE: &str = "hindsaddle.have";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
-
+/// The place of the animal that is shown, for as long as the window is open.
+pub const AT: &str = "hindsaddle.at";
 /// The steps before the plan, for as long as the window is open.
 pub const STEPS: &str = "hindsaddle.steps";
 

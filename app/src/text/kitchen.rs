@@ -14,14 +14,6 @@ use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Wrap};
 use super::numbers::{self, Units};
 use super::{names, sentences};
 
-/// The second page.
-pub const KITCHEN: &str = "Table and freezer";
-/// To it.
-pub const TO_KITCHEN: &str = "Cut & pack \u{203a}";
-/// Back.
-pub const TO_PLAN: &str = "\u{2039} Plan";
-/// Its parts.
-pub const PARTS_OF_KITCHEN: &str = "Parts of the page";
 /// The table card.
 pub const TABLE_CARD: &str = "Table card";
 /// The grinder.

@@ -3,6 +3,7 @@
 //! Nothing else in the page writes words. Numbers are written from whole tenths, so that no float formatting
 //! is linked in; halves round up.
 
+mod ahead;
 mod kitchen;
 mod labels;
 mod names;
@@ -10,6 +11,7 @@ mod numbers;
 mod plate;
 mod sentences;
 
+pub use ahead::*;
 pub use kitchen::*;
 pub use labels::*;
 pub use names::*;

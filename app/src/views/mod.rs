@@ -6,6 +6,7 @@ pub mod label_text;
 pub mod labels;
 pub mod parts;
 pub mod plate_view;
+pub mod season;
 pub mod sizes;
 pub mod tally_view;
 pub mod wounds;

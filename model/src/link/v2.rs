@@ -15,11 +15,13 @@
 //! |   | vessel by volume?, grams or millilitres; patties?, three to the pound?, how many | 1, 16; 1, 1, 4 |
 //! | 4 | litres of the freezer, litres free, full load? | 12, 12, 1 |
 //! | 5 | owner and tag: length in bytes, UTF-8 | 7 each |
+//! | 8 | what the test for disease says | 2 |
 //!
 //! A section that is not in this table was written by a later version. A plan without a section is a plan that
 //! version 1 can say, and is written so. Sections are added, never changed.
 
 use super::bits::{Reader, Writer};
+use super::v1::Usual;
 use super::{LinkError, Names, v1};
 use crate::anatomy::Side;
 use crate::dates::Date;
@@ -27,7 +29,7 @@ use crate::fat::{Added, FatContent, NamedFat};
 use crate::freezer::{Freezer, LoadRule};
 use crate::grind::{Mix, Patty, Target, Vessel};
 use crate::kitchen::{Grinder, Kitchen};
-use crate::plan::{Plan, Restored};
+use crate::plan::{Plan, Restored, Tested};
 use crate::tables::PAPER_ROLLS;
 use crate::units::{Mass, Volume};
 use crate::wounds::Wound;
@@ -39,6 +41,9 @@ const WRAPPING: u32 = 2;
 const GRINDER: u32 = 3;
 const FREEZER: u32 = 4;
 const NAMES: u32 = 5;
+const TESTED: u32 = 8;
+/// Frozen; the first is said by leaving the section out.
+const RESULTS: [Tested; 4] = [Tested::NotAsked, Tested::Awaited, Tested::Clear, Tested::DoNotEat];
 const SIDES: [Side; 2] = [Side::Left, Side::Right];
 /// Bits of a name's length in bytes.
 const NAME_BITS: u32 = 7;
@@ -50,11 +55,14 @@ pub(super) fn is_needed(plan: &Plan, names: Names) -> bool {
     let kitchen = plan.kitchen();
     let usual = Kitchen::default();
     let silent = Kitchen { owner: String::new(), tag: String::new(), ..kitchen.clone() };
-    !plan.wounds().is_empty() || silent != usual || (names == Names::Included && kitchen != &silent)
+    !plan.wounds().is_empty()
+        || plan.tested() != Tested::NotAsked
+        || silent != usual
+        || (names == Names::Included && kitchen != &silent)
 }
 
-pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
-    v1::write(bits, plan, names);
+pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names, usual: &Usual) {
+    v1::write(bits, plan, names, usual);
     let wounds = plan.wounds();
     if !wounds.is_empty() {
         section(bits, WOUNDS);
@@ -67,16 +75,21 @@ pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
         }
     }
     write_kitchen(bits, plan.kitchen(), names);
+    if plan.tested() != Tested::NotAsked {
+        section(bits, TESTED);
+        bits.put(RESULTS.iter().position(|result| *result == plan.tested()).unwrap_or(0) as u32, 2);
+    }
     bits.flag(false);
 }
 
-fn section(bits: &mut Writer, number: u32) {
+/// Announces a section.
+pub(super) fn section(bits: &mut Writer, number: u32) {
     bits.flag(true);
     bits.put(number, 4);
 }
 
-pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
-    let mut parts = v1::read(bits)?;
+pub(super) fn read(bits: &mut Reader, usual: &Usual) -> Result<Restored, LinkError> {
+    let mut parts = v1::read(bits, usual)?;
     while bits.flag()? {
         match bits.take(4)? {
             WOUNDS => {
@@ -100,6 +113,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
                 parts.kitchen.owner = v1::read_text(bits, NAME_BITS)?;
                 parts.kitchen.tag = v1::read_text(bits, NAME_BITS)?;
             }
+            TESTED => parts.tested = RESULTS[bits.take(2)? as usize],
             _ => return Err(LinkError::Newer),
         }
     }

@@ -66,7 +66,7 @@ fn with_nothing_to_cut_every_part_still_opens_and_the_table_says_why() {
         plan =
             plan.apply(Action::Recover { muscle, taken: false }).expect("any muscle can be left behind").plan;
     }
-    let page = Page::open_at(Screen::PHONE, &format!("#{}", link::write(&plan, Names::LeftOut)));
+    let page = Page::open_at(Screen::PHONE, &format!("#{}", link::write(&plan.into(), Names::LeftOut)));
     act::press(&page, Role::Link, "Cut & pack ›");
     see::says(&page, Role::Region, Name::from("Table card"), "Nothing to cut");
     for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions", "Table card"] {
@@ -196,5 +196,5 @@ fn every_caution_stands_on_one_page_and_the_order_prints_on_one() {
 /// The link of a typical moose: the longest numbers of all.
 pub(super) fn the_heaviest() -> String {
     let moose = Animal::new(Species::Moose, Sex::Buck, Age::Adult, Condition::Ordinary, Weighed::Typical);
-    format!("#{}", link::write(&Plan::new(moose.expect("a typical animal")), Names::LeftOut))
+    format!("#{}", link::write(&Plan::new(moose.expect("a typical animal")).into(), Names::LeftOut))
 }

@@ -18,9 +18,9 @@ pub(super) fn view(props: &PartProps) -> Html {
     let save_csv = props.send.reform(move |_: MouseEvent| {
         said(files::save("hindsaddle-packages.csv", "text/csv", &csv(packed.rows(&plan))))
     });
-    let plan = props.state.plan.clone();
+    let season = props.state.season.clone();
     let save_plan = props.send.reform(move |_: MouseEvent| {
-        let text = format!("{}\n", link::write(&plan, Names::Included));
+        let text = format!("{}\n", link::write(&season, Names::Included));
         said(files::save("hindsaddle-plan.txt", "text/plain", &text))
     });
     let send = props.send.clone();
@@ -29,7 +29,7 @@ pub(super) fn view(props: &PartProps) -> Html {
         files::opened(&event, LONGEST as u32 * 2, move |text| {
             send.emit(match text.map(|text| link::read(&text)) {
                 None => Msg::Say(Notice::FileTooLong),
-                Some(Ok(plan)) => Msg::Open(Rc::new(plan)),
+                Some(Ok(season)) => Msg::Open(Rc::new(season)),
                 Some(Err(error)) => Msg::Say(Notice::LinkRefused(error)),
             });
         });

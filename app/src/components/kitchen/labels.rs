@@ -279,7 +279,7 @@ fn code_of(props: &PartProps) -> Option<Code> {
     let page = page.split(['?', '#']).next().unwrap_or_default();
     // The plan's page stands in the same folder as this one.
     let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
-    let link = format!("{folder}/#{}", link::write(&props.state.plan, Names::LeftOut));
+    let link = format!("{folder}/#{}", link::write(&props.state.season, Names::LeftOut));
     let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
     let mut modules = String::new();
     for y in 0..code.size() {
