@@ -48,7 +48,7 @@ const SHOTS: [Shot; 3] = [Shot::Clean, Shot::Usual, Shot::Bad];
 const CARES: [Care; 3] = [Care::Fussy, Care::Usual, Care::Hurried];
 const APPETITES: [Appetite; 2] = [Appetite::Light, Appetite::Hearty];
 const PRODUCTS: [Product; 5] = [Product::Roast, Product::Steak, Product::Chop, Product::Stew, Product::Grind];
-const MUSCLES: [Muscle; 26] = [
+pub(super) const MUSCLES: [Muscle; 26] = [
     Muscle::TopRound,
     Muscle::BottomRound,
     Muscle::EyeRound,
