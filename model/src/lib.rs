@@ -47,6 +47,7 @@ mod normal;
 pub mod order;
 pub mod packages;
 pub mod packing;
+pub mod partners;
 pub mod pieces;
 pub mod plan;
 pub mod product;

@@ -49,7 +49,7 @@ const CARES: [Care; 3] = [Care::Fussy, Care::Usual, Care::Hurried];
 const APPETITES: [Appetite; 2] = [Appetite::Light, Appetite::Hearty];
 const SIDES: [Side; 2] = [Side::Left, Side::Right];
 const PRODUCTS: [Product; 5] = [Product::Roast, Product::Steak, Product::Chop, Product::Stew, Product::Grind];
-const MUSCLES: [Muscle; 26] = [
+pub(super) const MUSCLES: [Muscle; 26] = [
     Muscle::TopRound,
     Muscle::BottomRound,
     Muscle::EyeRound,
