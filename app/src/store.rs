@@ -297,13 +297,14 @@ impl State {
             | Change::AddLike(_)
             | Change::CopyCuts { .. }
             | Change::Move { .. }
-            | Change::Remove(_) => None,
+            | Change::Remove(_)
+            | Change::SetPartners(_) => None,
         };
         let at = match &change {
             Change::AddLike(place) => place + 1,
             Change::Move { to, .. } => *to,
             Change::Remove(place) if *place < self.at => self.at - 1,
-            Change::Act(..) | Change::CopyCuts { .. } | Change::Remove(_) => self.at,
+            Change::Act(..) | Change::CopyCuts { .. } | Change::Remove(_) | Change::SetPartners(_) => self.at,
         };
         match self.season.apply(change) {
             Ok(changed) => {

@@ -2,6 +2,7 @@
 //! test; freezer, supplies and partners are one.
 
 use crate::kitchen::Kitchen;
+use crate::partners::Partners;
 use crate::plan::{Action, Plan, Tested};
 use crate::rules::Refusal;
 
@@ -12,6 +13,7 @@ pub const MOST_ANIMALS: usize = 8;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Season {
     animals: Vec<Plan>,
+    partners: Partners,
 }
 
 /// One change of a season. An animal is meant by its place in [`Season::animals`]; a place where there is none
@@ -38,6 +40,8 @@ pub enum Change {
     },
     /// One animal less; the last one stays.
     Remove(usize),
+    /// Other partners.
+    SetPartners(Partners),
 }
 
 /// A season after a change, with what of the change could not be done.
@@ -51,7 +55,7 @@ pub struct Changed {
 
 impl From<Plan> for Season {
     fn from(plan: Plan) -> Self {
-        Self { animals: vec![plan] }
+        Self { animals: vec![plan], partners: Partners::default() }
     }
 }
 
@@ -59,6 +63,11 @@ impl Season {
     /// Its animals: one at least.
     pub fn animals(&self) -> &[Plan] {
         &self.animals
+    }
+
+    /// Who shares the meat.
+    pub fn partners(&self) -> &Partners {
+        &self.partners
     }
 
     /// The animal at a place, or the last one before it.
@@ -70,9 +79,9 @@ impl Season {
     ///
     /// # Errors
     /// No animal, or more than [`MOST_ANIMALS`].
-    pub(crate) fn restore(animals: Vec<Plan>) -> Result<Self, Refusal> {
+    pub(crate) fn restore(animals: Vec<Plan>, partners: Partners) -> Result<Self, Refusal> {
         if (1..=MOST_ANIMALS).contains(&animals.len()) {
-            Ok(Self { animals })
+            Ok(Self { animals, partners })
         } else {
             Err(Refusal::TooManyAnimals { most: MOST_ANIMALS })
         }
@@ -113,6 +122,7 @@ impl Season {
             Change::Remove(place) if place < count && count > 1 => {
                 season.animals.remove(place);
             }
+            Change::SetPartners(partners) => season.partners = partners,
             Change::Act(..)
             | Change::AddLike(_)
             | Change::CopyCuts { .. }

@@ -6,6 +6,7 @@ use hindsaddle_model::forecast::{Advice, forecast};
 use hindsaddle_model::freezer::{Freezer, LoadRule};
 use hindsaddle_model::kitchen::Kitchen;
 use hindsaddle_model::link::{LinkError, Names, read, write};
+use hindsaddle_model::partners::{Claim, Partner, Partners};
 use hindsaddle_model::plan::{Action, Plan, Tested};
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::rules::Refusal;
@@ -186,6 +187,21 @@ fn a_size_that_does_not_fit_is_kept_and_said() {
     assert_eq!(part.cut, cut);
     assert_eq!(part.pieces.count, 0, "{:?}", small.muscles[Muscle::FlatIron.index()].length);
     assert!(part.advice.contains(&Advice::NothingFits), "{:?}", part.advice);
+}
+
+/// Names of partners stay at home unless they are asked along; shares and claims always travel.
+#[test]
+fn partners_travel_with_the_season() {
+    let partner = |name: &str, parts| Partner { name: name.into(), parts };
+    let claims = vec![Claim { muscle: Muscle::Tenderloin, partner: 1 }];
+    let of = |names: [&str; 2]| {
+        let partners = vec![partner(names[0], 2), partner(names[1], 1)];
+        let partners = Partners::checked(partners, claims.clone()).unwrap();
+        season([elk(), elk()]).apply(Change::SetPartners(partners)).unwrap().season
+    };
+    let named = of(["Ann", "Bo"]);
+    assert_eq!(read(&write(&named, Names::Included)).as_ref(), Ok(&named));
+    assert_eq!(read(&write(&named, Names::LeftOut)), Ok(of(["", ""])));
 }
 
 /// What the test says travels, and every answer has its own link.

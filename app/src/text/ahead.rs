@@ -61,6 +61,14 @@ pub fn animal_name(plan: &Plan, place: usize) -> String {
     format!("{} {name}", place + 1)
 }
 
+/// Over what is of all animals.
+pub fn for_all(animals: usize) -> String {
+    match animals {
+        1 => "For the one animal of the season that may be eaten.".into(),
+        _ => format!("For all {animals} animals of the season that may be eaten."),
+    }
+}
+
 /// The test for a disease.
 pub const TEST: &str = "Disease test (CWD)";
 

@@ -720,9 +720,9 @@ pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A pl
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
 /// Heads of the columns of the CSV file.
-pub const CSV_HEAD: [&str; 12] = [
+pub const CSV_HEAD: [&str; 14] = [
     "package", "product", "muscle", "pieces", "grams", "number", "of", "packed", "best_by", "owner", "tag",
-    "species",
+    "species", "animal", "test",
 ];
 
 // Cautions.

@@ -7,18 +7,25 @@
 //! | for each section, their numbers rising: a 1, its number | 1, 4 |
 //! | a 0 behind the last | 1 |
 //!
-//! There are no sections yet. A season of one animal is a plan that version 1 or 2 can say, and is written so. Sections
+//! | section | what |
+//! |---|---|
+//! | 0 | the partners: see [`super::partners`] |
+//!
+//! A season of one animal that nobody shares is a plan that version 1 or 2 can say, and is written so. Sections
 //! are added, never changed.
 
 use super::bits::{Reader, Writer};
 use super::v1::Usual;
-use super::{LinkError, Names, v2};
+use super::{LinkError, Names, partners, v2};
+use crate::partners::Partners;
 use crate::plan::Plan;
 use crate::season::Season;
 
+const PARTNERS: u32 = 0;
+
 /// Whether there is more than one plan to say.
 pub(super) fn is_needed(season: &Season) -> bool {
-    season.animals().len() > 1
+    season.animals().len() > 1 || !season.partners().is_empty()
 }
 
 pub(super) fn write(bits: &mut Writer, season: &Season, names: Names) {
@@ -27,6 +34,10 @@ pub(super) fn write(bits: &mut Writer, season: &Season, names: Names) {
     for plan in season.animals() {
         v2::write(bits, plan, names, &usual);
         usual = Usual::of(plan);
+    }
+    if !season.partners().is_empty() {
+        v2::section(bits, PARTNERS);
+        partners::write(bits, season.partners(), names);
     }
     bits.flag(false);
 }
@@ -39,8 +50,12 @@ pub(super) fn read(bits: &mut Reader) -> Result<Season, LinkError> {
         usual = Usual::of(&plan);
         animals.push(plan);
     }
-    if bits.flag()? {
-        return Err(LinkError::Newer);
+    let mut shared = Partners::default();
+    while bits.flag()? {
+        match bits.take(4)? {
+            PARTNERS => shared = partners::read(bits)?,
+            _ => return Err(LinkError::Newer),
+        }
     }
-    Season::restore(animals).map_err(|_| LinkError::Impossible)
+    Season::restore(animals, shared).map_err(|_| LinkError::Impossible)
 }

@@ -10,13 +10,14 @@ use super::PartProps;
 use crate::platform::files;
 use crate::store::{Msg, Notice};
 use crate::text;
+use crate::views::kitchen::rows;
 
 /// The card.
 pub(super) fn view(props: &PartProps) -> Html {
     let said = |saved: bool| Msg::Say(Notice::saved(saved));
-    let (packed, plan) = (props.packed.clone(), props.state.plan.clone());
+    let all = props.all.clone();
     let save_csv = props.send.reform(move |_: MouseEvent| {
-        said(files::save("hindsaddle-packages.csv", "text/csv", &csv(packed.rows(&plan))))
+        said(files::save("hindsaddle-packages.csv", "text/csv", &csv(rows(&all))))
     });
     let season = props.state.season.clone();
     let save_plan = props.send.reform(move |_: MouseEvent| {

@@ -29,13 +29,18 @@ use crate::views::kitchen::Packed;
 pub(super) struct PartProps {
     /// The page's state.
     pub state: Rc<State>,
-    /// The packages of its plan.
-    pub packed: Rc<Packed>,
+    /// The packages of each animal.
+    pub all: Rc<Vec<Packed>>,
     /// Told what happens.
     pub send: Callback<Msg>,
 }
 
 impl PartProps {
+    /// The packages of the animal that is shown.
+    pub(super) fn packed(&self) -> &Packed {
+        &self.all[self.state.at]
+    }
+
     /// A callback that changes what was decided about the kitchen.
     pub(super) fn on<T: 'static>(&self, change: impl Fn(&mut Kitchen, T) + 'static) -> Callback<T> {
         let plan = self.state.plan.clone();

@@ -10,7 +10,7 @@ use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
 use crate::store::{Msg, State};
 use crate::text;
-use crate::views::kitchen::packed;
+use crate::views::kitchen::all_packed;
 
 /// A part of the page.
 #[derive(Clone, Copy)]
@@ -47,10 +47,9 @@ pub fn KitchenPage() -> Html {
         let dispatch = state.dispatcher();
         use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
     };
-    let packed =
-        use_memo((state.plan.clone(), state.forecast.clone()), |(plan, forecast)| packed(plan, forecast));
+    let all = use_memo(state.season.clone(), |season| all_packed(season));
     let shared: Rc<State> = Rc::new((*state).clone());
-    let props = PartProps { state: shared.clone(), packed, send: send.clone() };
+    let props = PartProps { state: shared.clone(), all, send: send.clone() };
     html! {
         <div class="page kitchen">
             { page_header(Place::Kitchen, &shared, &send) }
