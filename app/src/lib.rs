@@ -5,6 +5,7 @@
 
 pub mod app;
 pub mod components;
+mod look;
 mod notice;
 pub mod plate;
 pub mod platform;

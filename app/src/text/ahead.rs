@@ -2,7 +2,7 @@
 
 use hindsaddle_model::plan::{Plan, Tested};
 
-use super::{names, numbers};
+use super::names;
 
 /// The name of a page: the plan, thinking ahead, the kitchen.
 pub const fn page(place: usize) -> &'static str {
@@ -11,7 +11,7 @@ pub const fn page(place: usize) -> &'static str {
 
 /// The way to it.
 pub const fn way(place: usize) -> &'static str {
-    ["Plan", "Ahead", "Cut & pack"][place]
+    ["Plan", "Ahead", "Table"][place]
 }
 
 /// The parts of a page.
@@ -114,15 +114,20 @@ pub const TENDER_USE: &str = "Tender meat kept whole";
 
 /// A part of it, if there is any.
 pub fn part_of_tender(part: Option<f64>) -> String {
-    part.map_or_else(|| "none there".into(), numbers::percent)
+    part.map_or_else(|| "none there".into(), |part| format!("{} %", (part * 100.0).round() as u32))
 }
 
 /// What the knife has to do.
 pub const KNIFE_WORK: &str = "Knife work";
 
-/// How many pieces, and how many cubes.
-pub fn pieces_and_cubes(pieces: u32, cubes: u32) -> String {
-    format!("{pieces} pieces, {cubes} cubes")
+/// Roasts, steaks and chops.
+pub fn knife_pieces(count: u32) -> String {
+    format!("{count} pieces")
+}
+
+/// Cubes of stew.
+pub fn knife_cubes(count: u32) -> String {
+    format!("{count} cubes")
 }
 
 /// What is compared.

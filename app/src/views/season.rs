@@ -1,6 +1,6 @@
 //! The animals of a season and two plans side by side, as plain values.
 
-use hindsaddle_model::compare::{Sketch, sketch};
+use hindsaddle_model::compare::sketch;
 use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::forecast::{Forecast, forecast};
 use hindsaddle_model::plan::Plan;
@@ -71,37 +71,37 @@ fn count(parts: impl Iterator<Item = Estimate<u32>>) -> Estimate<u32> {
 pub struct CompareRow {
     /// What it is about.
     pub name: &'static str,
-    /// Of each plan.
-    pub of: [String; 2],
+    /// Of each plan: packages, and what they weigh where that is said too.
+    pub of: [(String, String); 2],
 }
 
 /// Two plans by what they come to.
 pub fn compared(plans: [&Plan; 2], units: Units) -> Vec<CompareRow> {
     let forecasts = plans.map(forecast);
     let sketches = [sketch(&forecasts[0]), sketch(&forecasts[1])];
-    let row = |name, of: &dyn Fn(usize) -> String| CompareRow { name, of: [of(0), of(1)] };
+    let row = |name, of: &dyn Fn(usize) -> (String, String)| CompareRow { name, of: [of(0), of(1)] };
     let mut rows = vec![
-        row(text::ALL_PACKAGES, &|plan| text::count_range(forecasts[plan].packs)),
-        row(text::TAKE_HOME, &|plan| text::mass_range(forecasts[plan].take_home, units)),
+        row(text::ALL_PACKAGES, &|plan| alone(text::count_range(forecasts[plan].packs))),
+        row(text::TAKE_HOME, &|plan| alone(text::mass_range(forecasts[plan].take_home, units))),
     ];
     for product in Product::ALL {
         let tally = |plan: usize| &sketches[plan].tallies[product as usize];
         if tally(0).packs.high() + tally(1).packs.high() > 0 {
             rows.push(row(text::product(product), &|plan| {
-                text::packs_and_mass(
-                    &text::count_range(tally(plan).packs),
-                    &text::mass_range(tally(plan).mass, units),
-                )
+                (text::count_range(tally(plan).packs), text::mass_range(tally(plan).mass, units))
             }));
         }
     }
-    rows.push(row(text::TENDER_USE, &|plan| text::part_of_tender(sketches[plan].tender_use)));
-    rows.push(row(text::KNIFE_WORK, &|plan| knife_work(&sketches[plan])));
+    rows.push(row(text::TENDER_USE, &|plan| alone(text::part_of_tender(sketches[plan].tender_use))));
+    rows.push(row(text::KNIFE_WORK, &|plan| {
+        (text::knife_pieces(sketches[plan].pieces), text::knife_cubes(sketches[plan].cubes))
+    }));
     rows
 }
 
-fn knife_work(sketch: &Sketch) -> String {
-    text::pieces_and_cubes(sketch.pieces, sketch.cubes)
+/// Only one thing to say.
+fn alone(says: String) -> (String, String) {
+    (says, String::new())
 }
 
 #[cfg(test)]

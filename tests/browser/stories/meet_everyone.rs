@@ -50,8 +50,19 @@ fn first_page(page: &Page, axe: &str, light: &str) {
 
 /// Every part of the second page.
 fn second_page(page: &Page, axe: &str, light: &str) {
-    act::press(page, Role::Link, "Cut & pack ›");
+    act::press(page, Role::Link, "Table");
     for part in ["Table card", "Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
+        act::press(page, Role::Button, part);
+        look(page, axe, &format!("{light}: {part}"));
+    }
+}
+
+/// Every part of the third page, of two animals.
+fn third_page(page: &Page, axe: &str, light: &str) {
+    act::press(page, Role::Link, "Ahead");
+    act::press(page, Role::Button, "Season");
+    act::press(page, Role::Button, "Add an animal cut the same way");
+    for part in ["Season", "Compare"] {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
     }
@@ -66,6 +77,7 @@ fn every_state_in_light_on_a_desk() {
     look(&page, &axe, "light, desk: the sheets for a class");
     act::press(&page, Role::Button, "Close");
     second_page(&page, &axe, "light, desk");
+    third_page(&page, &axe, "light, desk");
 }
 
 #[test]
@@ -74,6 +86,7 @@ fn every_state_in_the_dark_on_a_phone() {
     page.prefer_dark();
     first_page(&page, &axe, "dark, phone");
     second_page(&page, &axe, "dark, phone");
+    third_page(&page, &axe, "dark, phone");
 }
 
 #[test]
@@ -82,4 +95,5 @@ fn every_state_in_forced_colours() {
     page.force_colours();
     first_page(&page, &axe, "forced colours");
     second_page(&page, &axe, "forced colours");
+    third_page(&page, &axe, "forced colours");
 }

@@ -6,4 +6,5 @@ mod meet_everyone;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod think_ahead;
 mod work_the_plate;

@@ -76,14 +76,14 @@ fn table(props: &PartProps, plans: [&(String, &Plan); 2]) -> Html {
             <table class="plain compare">
                 <thead>
                     <tr><td></td>{ for plans.iter().enumerate().map(|(place, (name, plan))| html! {
-                        <th key={place} scope="col">{ name }<span class="each">{ text::animal_line(plan, units) }</span>{ small_plate(plan, &forecast(plan), ["compare-one", "compare-other"][place]) }</th>
+                        <th key={place} scope="col"><b>{ name }</b><span class="each">{ text::animal_line(plan, units) }</span>{ small_plate(plan, &forecast(plan), ["compare-one", "compare-other"][place]) }</th>
                     }) }</tr>
                 </thead>
                 <tbody>
                     { for compared(plans.map(|(_, plan)| *plan), units).into_iter().map(|row| html! {
                         <tr key={row.name} class={classes!((row.of[0] != row.of[1]).then_some("differs"))}>
                             <th scope="row">{ row.name }</th>
-                            { for row.of.into_iter().map(|of| html! { <td>{ of }</td> }) }
+                            { for row.of.into_iter().map(|of| html! { <td>{ of.0 }<span class="each">{ of.1 }</span></td> }) }
                         </tr>
                     }) }
                 </tbody>

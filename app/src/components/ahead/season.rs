@@ -54,7 +54,7 @@ fn animal(props: &PartProps, place: usize, count: usize, row: &AnimalRow) -> Htm
                 <b>{ &row.name }</b>{ " " }<span class="each">{ &row.line }</span>
             </button>
             <p>{ &row.gives }</p>
-            <Choice label={text::TEST} options={tests} chosen={tested} on_choose={on_test} />
+            <Choice label={text::of_animal(text::TEST, &row.name)} options={tests} chosen={tested} on_choose={on_test} />
             if let Some(caution) = text::tested_caution(plan.tested()) { <p class="caution">{ caution }</p> }
             <div class="row-tools">
                 if count > 1 {
