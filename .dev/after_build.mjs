@@ -1,6 +1,6 @@
-// Owns what is made of a build when Trunk is done with it: short names in the programs, kitchen.html, which is
-// index.html with the second page's program in the place of the first one's, and the list of files in offline.js. Trunk
-// runs it with the folder of the build in TRUNK_STAGING_DIR.
+// Owns what is made of a build when Trunk is done with it: short names in the programs, kitchen.html and
+// ahead.html, which are index.html with another program in the place of the first one's, and the list of files in
+// offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
 
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -17,8 +17,10 @@ for (const name of readdirSync(folder).filter((name) => name.endsWith("_bg.wasm"
 }
 
 const first = readFileSync(join(folder, "index.html"), "utf8");
-const second = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, "kitchen$1", "app-HASH.js");
-writeFileSync(join(folder, "kitchen.html"), second);
+for (const page of ["kitchen", "ahead"]) {
+  const other = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, `${page}$1`, "app-HASH.js");
+  writeFileSync(join(folder, `${page}.html`), other);
+}
 
 const files = readdirSync(folder, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())

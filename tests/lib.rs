@@ -12,6 +12,7 @@ use hindsaddle_model::forecast::{Advice, Forecast, forecast};
 use hindsaddle_model::freezer::{Freezer, LoadRule};
 use hindsaddle_model::grind::{Mix, Patty, Target, Vessel};
 use hindsaddle_model::kitchen::{Grinder, Kitchen};
+use hindsaddle_model::link::{self, LinkError, Names};
 use hindsaddle_model::own::{FARTHEST, Own};
 use hindsaddle_model::packing::{Appetite, MOST_PEOPLE, MOST_PIECES, PackBy};
 use hindsaddle_model::plan::{Action, Care, Division, Losses, MOST_HUNG_DAYS, Part, Plan, Shot};
@@ -26,6 +27,19 @@ use hindsaddle_model::wrap::{Wrap, Wrapping};
 pub const DIGESTED: u64 = 200;
 /// And how many of which something was weighed.
 const WEIGHED: u64 = 50;
+
+/// The link of one animal's plan.
+pub fn write(plan: &Plan, names: Names) -> String {
+    link::write(&plan.clone().into(), names)
+}
+
+/// The plan of a link of one animal.
+///
+/// # Errors
+/// See [`LinkError`].
+pub fn read(text: &str) -> Result<Plan, LinkError> {
+    link::read(text).map(|season| season.animal(0).clone())
+}
 
 fn one<T: Copy>(dice: &mut SplitMix, of: &[T]) -> T {
     of[dice.below(of.len() as u64) as usize]

@@ -6,6 +6,7 @@ use gloo::timers::callback::Timeout;
 use hindsaddle_model::animal::Animal;
 use hindsaddle_model::link::{self, Names};
 use hindsaddle_model::plan::Plan;
+use hindsaddle_model::season::Season;
 use yew::prelude::*;
 
 use crate::components::{
@@ -26,9 +27,15 @@ const ROOMY: f64 = 1100.0;
 /// The state the page opens with: a link first, then what was remembered, then the example.
 pub(crate) fn opening() -> State {
     let state = opened();
-    // Steps back belong to the plan that was open in this window: another plan begins its own.
+    let at = storage::read_for_now(storage::AT).and_then(|at| at.parse().ok()).unwrap_or(0);
+    // Steps back and the animal that was shown belong to the season that was open in this window: another begins
+    // its own.
     match storage::read_for_now(storage::STEPS).as_deref().and_then(|text| text.split_once('\n')) {
-        Some((plan, steps)) if plan == link::write(&state.plan, Names::Included) => state.with_steps(steps),
+        Some((season, steps)) if season == link::write(&state.season, Names::Included) => {
+            let mut shown = state.on(state.season.clone(), at);
+            shown.notice = state.notice;
+            shown.with_steps(steps)
+        }
         Some(_) | None => state,
     }
 }
@@ -37,7 +44,7 @@ pub(crate) fn opening() -> State {
 fn opened() -> State {
     let (remembered, unreadable) = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
         None => (None, None),
-        Some((Ok(plan), _)) => (Some(plan), None),
+        Some((Ok(season), _)) => (Some(season), None),
         Some((Err(error), text)) => {
             // The first edit writes over what was remembered, so what cannot be read is set aside.
             storage::write(storage::SET_ASIDE, &text);
@@ -49,15 +56,15 @@ fn opened() -> State {
         _ => Units::Pounds,
     };
     let fragment = address::fragment();
-    let example = || Plan::new(Animal::example());
+    let example = || Season::from(Plan::new(Animal::example()));
     match link::read(&fragment) {
-        // The address of one's own plan leaves out its title: the remembered plan is the same and more.
-        Ok(plan) => match remembered {
-            Some(mine) if link::write(&mine, Names::LeftOut) == link::write(&plan, Names::LeftOut) => {
+        // The address of one's own season leaves out its names: the remembered one is the same and more.
+        Ok(season) => match remembered {
+            Some(mine) if link::write(&mine, Names::LeftOut) == link::write(&season, Names::LeftOut) => {
                 State::new(mine, None, units, None)
             }
-            Some(mine) => State::new(plan, Some(mine), units, Some(Notice::LinkOpened)),
-            None => State::new(plan, None, units, unreadable),
+            Some(mine) => State::new(season, Some(mine), units, Some(Notice::LinkOpened)),
+            None => State::new(season, None, units, unreadable),
         },
         Err(_) if fragment.is_empty() => {
             State::new(remembered.unwrap_or_else(example), None, units, unreadable)
@@ -73,15 +80,16 @@ fn opened() -> State {
 pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     let now = state.clone();
-    use_effect_with(state.plan.clone(), move |plan| {
-        let text = link::write(plan, Names::Included);
+    use_effect_with(state.season.clone(), move |season| {
+        let text = link::write(season, Names::Included);
         storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
         if !storage::write(storage::PLAN, &text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }
     });
-    use_effect_with((state.plan.clone(), state.names_travel), move |(plan, names_travel)| {
-        let text = link_of(plan, *names_travel);
+    use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
+    use_effect_with((state.season.clone(), state.names_travel), move |(season, names_travel)| {
+        let text = link_of(season, *names_travel);
         let waiting = Timeout::new(ADDRESS_DELAY, move || address::replace_fragment(&text));
         move || drop(waiting)
     });
@@ -101,7 +109,7 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
     use_effect_with((), move |()| {
         let opened = dispatch.clone();
         let address = address::on_change(move |fragment| match link::read(&fragment) {
-            Ok(plan) => opened.dispatch(Msg::Open(Rc::new(plan))),
+            Ok(season) => opened.dispatch(Msg::Open(Rc::new(season))),
             Err(error) => opened.dispatch(Msg::Say(Notice::LinkRefused(error))),
         });
         let told = dispatch.clone();

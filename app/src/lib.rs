@@ -5,6 +5,8 @@
 
 pub mod app;
 pub mod components;
+mod look;
+mod notice;
 pub mod plate;
 pub mod platform;
 pub mod store;

@@ -7,12 +7,14 @@ use std::rc::Rc;
 
 use hindsaddle_model::anatomy::{Muscle, Region, Side, Sides, View};
 use hindsaddle_model::forecast::{Forecast, Line, forecast};
-use hindsaddle_model::link::{self, LinkError, Names};
+use hindsaddle_model::link::{self, Names};
 use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::product::Product;
-use hindsaddle_model::rules::Refusal;
+use hindsaddle_model::season::{Change, Season};
 use yew::Reducible;
 
+pub use crate::look::{Look, Naming, Tool};
+pub use crate::notice::Notice;
 use crate::plate::Frame;
 use crate::plate::figure::plate;
 use crate::plate::peel::LAYERS;
@@ -35,103 +37,19 @@ pub enum Topic {
     Packages,
 }
 
-/// What a tap on the plate is for, and which panel is open under it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Tool {
-    /// Decide about the muscle.
-    Decide,
-    /// Make it this; None throws it away.
-    Paint(Option<Product>),
-    /// Mark a wound there.
-    Wound,
-    /// Decide; the panel is about names.
-    Names,
-    /// Decide; the panel lifts muscles off.
-    Peel,
-    /// Decide; the panel saves the picture.
-    Save,
-}
-
-/// What is written beside the muscles.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Naming {
-    /// Nothing.
-    Off,
-    /// What the trade calls them.
-    Common,
-    /// What anatomy calls them.
-    Anatomical,
-}
-
-/// How the plate is looked at. No part of the plan, so no step of its history.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Look {
-    /// The side of the plate.
-    pub view: View,
-    /// The side of the animal that the side views show.
-    pub side: Side,
-    /// The region zoomed to.
-    pub region: Option<Region>,
-    /// Closer or farther than that, by hand.
-    pub lens: Option<Frame>,
-    /// How many layers of the outer side are lifted off.
-    pub peel: u8,
-    /// What is written beside the muscles.
-    pub naming: Naming,
-}
-
-impl Look {
-    /// Layers lifted off: none but from the outer side.
-    pub fn lifted(&self) -> u8 {
-        if self.view == View::Outer { self.peel } else { 0 }
-    }
-}
-
-/// Something said to the reader until it is dismissed or replaced.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Notice {
-    /// A change was refused.
-    Refused(Refusal),
-    /// Part of a change to a region was not possible.
-    Skipped(Vec<Refusal>, Product),
-    /// A link was opened; the plan before it is one step back.
-    LinkOpened,
-    /// A link could not be opened.
-    LinkRefused(LinkError),
-    /// What this browser remembered could not be read.
-    MemoryRefused(LinkError),
-    /// Storage refuses.
-    NotRemembered,
-    /// The link is on the clipboard.
-    Copied,
-    /// The clipboard refuses.
-    NotCopied,
-    /// The picture is among the reader's files.
-    Saved,
-    /// The browser could not make it.
-    NotSaved,
-    /// A file that is too long to be a plan.
-    FileTooLong,
-    /// A newer build of the page is ready.
-    Newer,
-}
-
-impl Notice {
-    /// What is said of a file that was to be saved.
-    pub fn saved(worked: bool) -> Self {
-        if worked { Notice::Saved } else { Notice::NotSaved }
-    }
-}
-
 /// Everything the page shows.
 #[derive(Clone, Debug)]
 pub struct State {
-    /// The plan.
+    /// All animals.
+    pub season: Rc<Season>,
+    /// The place of the one that is shown.
+    pub at: usize,
+    /// Its plan.
     pub plan: Rc<Plan>,
     /// What it gives.
     pub forecast: Rc<Forecast>,
-    past: Vec<Rc<Plan>>,
-    future: Vec<Rc<Plan>>,
+    past: Vec<Step>,
+    future: Vec<Step>,
     /// Pounds or kilograms.
     pub units: Units,
     /// How the plate is looked at.
@@ -152,14 +70,22 @@ pub struct State {
     pub names_travel: bool,
 }
 
+/// What a step back brings again.
+#[derive(Clone, Debug)]
+struct Step {
+    season: Rc<Season>,
+    at: usize,
+}
+
 /// Plans and forecasts are compared by their place: every new one is made once, and a thousand steps of history
 /// are not read through for each message.
 impl PartialEq for State {
     fn eq(&self, other: &Self) -> bool {
-        let same = |a: &[Rc<Plan>], b: &[Rc<Plan>]| {
-            a.len() == b.len() && a.iter().zip(b).all(|(a, b)| Rc::ptr_eq(a, b))
+        let same = |a: &[Step], b: &[Step]| {
+            a.len() == b.len() && a.iter().zip(b).all(|(a, b)| Rc::ptr_eq(&a.season, &b.season))
         };
-        Rc::ptr_eq(&self.plan, &other.plan)
+        Rc::ptr_eq(&self.season, &other.season)
+            && Rc::ptr_eq(&self.plan, &other.plan)
             && Rc::ptr_eq(&self.forecast, &other.forecast)
             && same(&self.past, &other.past)
             && same(&self.future, &other.future)
@@ -170,16 +96,20 @@ impl PartialEq for State {
     }
 }
 
-/// The plan as the text of a link, with its title if that travels.
-pub fn link_of(plan: &Plan, names_travel: bool) -> String {
-    link::write(plan, if names_travel { Names::Included } else { Names::LeftOut })
+/// The season as the text of a link, with its names if those travel.
+pub fn link_of(season: &Season, names_travel: bool) -> String {
+    link::write(season, if names_travel { Names::Included } else { Names::LeftOut })
 }
 
 /// Something that happens.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Msg {
-    /// A change of the plan.
+    /// A change of the plan that is shown.
     Act(Action),
+    /// A change of the season.
+    Season(Change),
+    /// Show another animal.
+    Turn(usize),
     /// One step back.
     Undo,
     /// One step forward again.
@@ -208,8 +138,8 @@ pub enum Msg {
     Peel(u8),
     /// The sheets for a class, or back to the plan.
     ClassSheets(bool),
-    /// A plan arrived by link.
-    Open(Rc<Plan>),
+    /// A season arrived by link.
+    Open(Rc<Season>),
     /// Say something.
     Say(Notice),
     /// Stop saying it.
@@ -219,13 +149,16 @@ pub enum Msg {
 }
 
 impl State {
-    /// The page on `plan`. `before` is a plan that a link took the place of: it is one step back.
-    pub fn new(plan: Plan, before: Option<Plan>, units: Units, notice: Option<Notice>) -> Self {
-        let forecast = Rc::new(forecast(&plan));
+    /// The page on the first animal of `season`. `before` is one that a link took the place of: it is one step
+    /// back.
+    pub fn new(season: Season, before: Option<Season>, units: Units, notice: Option<Notice>) -> Self {
+        let plan = season.animal(0).clone();
         Self {
+            forecast: Rc::new(forecast(&plan)),
             plan: Rc::new(plan),
-            forecast,
-            past: before.map(Rc::new).into_iter().collect(),
+            season: Rc::new(season),
+            at: 0,
+            past: before.map(|season| Step { season: Rc::new(season), at: 0 }).into_iter().collect(),
             future: Vec::new(),
             units,
             look: Look {
@@ -248,22 +181,23 @@ impl State {
 
     /// See [`link_of`].
     pub fn link(&self) -> String {
-        link_of(&self.plan, self.names_travel)
+        link_of(&self.season, self.names_travel)
     }
 
     /// The latest steps back, oldest first, each a line of text.
     pub fn steps(&self) -> String {
         let kept = self.past.len().saturating_sub(STEPS_KEPT);
         let lines: Vec<String> =
-            self.past[kept..].iter().map(|plan| link::write(plan, Names::Included)).collect();
+            self.past[kept..].iter().map(|step| link::write(&step.season, Names::Included)).collect();
         lines.join("\n")
     }
 
     /// The same state with steps back from [`Self::steps`]; a line that is no plan is left out.
     #[must_use]
     pub fn with_steps(mut self, steps: &str) -> Self {
-        let plans = steps.lines().filter_map(|line| link::read(line).ok()).map(Rc::new);
-        self.past = plans.chain(std::mem::take(&mut self.past)).collect();
+        let seasons = steps.lines().filter_map(|line| link::read(line).ok()).map(Rc::new);
+        let at = self.at;
+        self.past = seasons.map(|season| Step { season, at }).chain(std::mem::take(&mut self.past)).collect();
         self
     }
 
@@ -277,14 +211,26 @@ impl State {
         !self.future.is_empty()
     }
 
-    fn with_plan(&self, plan: Rc<Plan>) -> Self {
-        let forecast = Rc::new(forecast(&plan));
-        Self { plan, forecast, notice: None, ..self.clone() }
+    /// The same page on an animal of a season. An animal that is as it was keeps its forecast.
+    #[must_use]
+    pub fn on(&self, season: Rc<Season>, at: usize) -> Self {
+        let at = at.min(season.animals().len() - 1);
+        let mut next = Self { at, notice: None, ..self.clone() };
+        if *season.animal(at) != *self.plan {
+            next.plan = Rc::new(season.animal(at).clone());
+            next.forecast = Rc::new(forecast(&next.plan));
+        }
+        next.season = season;
+        next
     }
 
-    fn remembering(&self, plan: Rc<Plan>) -> Self {
-        let mut next = self.with_plan(plan);
-        next.past.push(self.plan.clone());
+    fn step(&self) -> Step {
+        Step { season: self.season.clone(), at: self.at }
+    }
+
+    fn remembering(&self, season: Rc<Season>, at: usize) -> Self {
+        let mut next = self.on(season, at);
+        next.past.push(self.step());
         if next.past.len() > MOST_STEPS {
             next.past.remove(0);
         }
@@ -292,34 +238,32 @@ impl State {
         next
     }
 
-    fn act(&self, action: Action) -> Self {
-        let product = match &action {
-            Action::AssignRegion { product, .. } => Some(*product),
-            Action::SetAnimal(_)
-            | Action::SetTitle(_)
-            | Action::SetLosses(_)
-            | Action::Assign { .. }
-            | Action::Divide { .. }
-            | Action::Recover { .. }
-            | Action::SetTable { .. }
-            | Action::SetPack { .. }
-            | Action::AddWound(_)
-            | Action::ChangeWound { .. }
-            | Action::RemoveWound(_)
-            | Action::SetKitchen(_)
-            | Action::Weigh { .. }
-            | Action::UseOwn(_)
-            | Action::ResetCuts => None,
+    /// A change of the season, and the animal that is shown after it.
+    fn change(&self, change: Change) -> Self {
+        let product = match &change {
+            Change::Act(_, Action::AssignRegion { product, .. }) => Some(*product),
+            Change::Act(..)
+            | Change::AddLike(_)
+            | Change::CopyCuts { .. }
+            | Change::Move { .. }
+            | Change::Remove(_)
+            | Change::SetPartners(_) => None,
         };
-        match self.plan.apply(action) {
-            Ok(applied) => {
-                let mut next = if applied.plan == *self.plan {
+        let at = match &change {
+            Change::AddLike(place) => place + 1,
+            Change::Move { to, .. } => *to,
+            Change::Remove(place) if *place < self.at => self.at - 1,
+            Change::Act(..) | Change::CopyCuts { .. } | Change::Remove(_) | Change::SetPartners(_) => self.at,
+        };
+        match self.season.apply(change) {
+            Ok(changed) => {
+                let mut next = if changed.season == *self.season {
                     Self { notice: None, ..self.clone() }
                 } else {
-                    self.remembering(Rc::new(applied.plan))
+                    self.remembering(Rc::new(changed.season), at)
                 };
-                if let (Some(product), false) = (product, applied.skipped.is_empty()) {
-                    next.notice = Some(Notice::Skipped(applied.skipped, product));
+                if let (Some(product), false) = (product, changed.skipped.is_empty()) {
+                    next.notice = Some(Notice::Skipped(changed.skipped, product));
                 }
                 next
             }
@@ -329,18 +273,18 @@ impl State {
 
     fn undone(&self) -> Option<Self> {
         let mut past = self.past.clone();
-        let plan = past.pop()?;
-        let mut next = self.with_plan(plan);
+        let step = past.pop()?;
+        let mut next = self.on(step.season, step.at);
         next.past = past;
-        next.future.push(self.plan.clone());
+        next.future.push(self.step());
         Some(next)
     }
 
     fn redone(&self) -> Option<Self> {
         let mut future = self.future.clone();
-        let plan = future.pop()?;
-        let mut next = self.with_plan(plan);
-        next.past.push(self.plan.clone());
+        let step = future.pop()?;
+        let mut next = self.on(step.season, step.at);
+        next.past.push(self.step());
         next.future = future;
         Some(next)
     }
@@ -353,7 +297,9 @@ impl Reducible for State {
         let state = (*self).clone();
         let look = state.look;
         let next = match message {
-            Msg::Act(action) => self.act(action),
+            Msg::Act(action) => self.change(Change::Act(self.at, action)),
+            Msg::Season(change) => self.change(change),
+            Msg::Turn(at) => Self { muscle: None, topic: None, ..self.on(self.season.clone(), at) },
             Msg::Undo => match self.undone() {
                 Some(next) => next,
                 None => return self,
@@ -392,9 +338,9 @@ impl Reducible for State {
             Msg::Peel(layers) => Self { look: Look { peel: layers.min(LAYERS), ..look }, ..state },
             Msg::ClassSheets(class_sheets) => Self { class_sheets, muscle: None, ..state },
             Msg::Explain(topic) => Self { topic, ..state },
-            Msg::Open(plan) if plan == self.plan => return self,
-            Msg::Open(plan) => {
-                let mut next = self.remembering(plan);
+            Msg::Open(season) if season == self.season => return self,
+            Msg::Open(season) => {
+                let mut next = self.remembering(season, 0);
                 next.notice = Some(Notice::LinkOpened);
                 next
             }
@@ -410,11 +356,12 @@ impl Reducible for State {
 mod tests {
     use hindsaddle_model::animal::Animal;
     use hindsaddle_model::product::Cut;
+    use hindsaddle_model::rules::Refusal;
 
     use super::*;
 
     fn start() -> Rc<State> {
-        Rc::new(State::new(Plan::new(Animal::example()), None, Units::Pounds, None))
+        Rc::new(State::new(Plan::new(Animal::example()).into(), None, Units::Pounds, None))
     }
 
     fn stew(muscle: Muscle) -> Msg {
@@ -445,8 +392,8 @@ mod tests {
     fn steps_outlive_the_page() {
         let state = start().reduce(stew(Muscle::Knuckle)).reduce(stew(Muscle::Clod));
         let plan = (*state.plan).clone();
-        let again =
-            State::new(plan, None, Units::Pounds, None).with_steps(&format!("{}\nnonsense", state.steps()));
+        let again = State::new(plan.into(), None, Units::Pounds, None)
+            .with_steps(&format!("{}\nnonsense", state.steps()));
         let back = Rc::new(again).reduce(Msg::Undo).reduce(Msg::Undo);
         assert_eq!(back.plan, start().plan);
         assert!(!back.can_undo());
@@ -477,7 +424,7 @@ mod tests {
             Msg::Quiet,
             Msg::Units(Units::Pounds),
             stew(Muscle::HindShank),
-            Msg::Open(state.plan.clone()),
+            Msg::Open(state.season.clone()),
         ] {
             assert!(Rc::ptr_eq(&state, &state.clone().reduce(message.clone())), "{message:?}");
         }
@@ -489,10 +436,25 @@ mod tests {
     #[test]
     fn a_plan_from_a_link_is_a_step_that_can_be_undone() {
         let mine = start().reduce(stew(Muscle::Knuckle));
-        let theirs = start().reduce(stew(Muscle::Neck)).plan.clone();
+        let theirs = start().reduce(stew(Muscle::Neck)).season.clone();
         let opened = mine.clone().reduce(Msg::Open(theirs.clone()));
-        assert_eq!(opened.plan, theirs);
+        assert_eq!(opened.season, theirs);
         assert_eq!(opened.reduce(Msg::Undo).plan, mine.plan);
+    }
+
+    #[test]
+    fn every_animal_keeps_its_plan_and_undo_goes_back_to_the_one_that_changed() {
+        let one = start();
+        let two = one.clone().reduce(Msg::Season(Change::AddLike(0)));
+        assert_eq!(two.at, 1);
+        let changed = two.clone().reduce(stew(Muscle::Knuckle));
+        let first = changed.clone().reduce(Msg::Turn(0));
+        assert_eq!((&first.plan, &first.forecast), (&one.plan, &one.forecast));
+        assert_ne!(first.season.animal(1), &*one.plan);
+        let undone = first.reduce(Msg::Undo);
+        assert_eq!((undone.at, &undone.season), (1, &two.season));
+        let removed = undone.reduce(Msg::Season(Change::Remove(1)));
+        assert_eq!((removed.at, &removed.season), (0, &one.season));
     }
 
     #[test]

@@ -14,7 +14,8 @@ use hindsaddle_model::animal::{Age, Animal, AnimalError, Condition, Legs, Sex, S
 use hindsaddle_model::forecast::forecast;
 use hindsaddle_model::plan::{Action, Division, Part, Plan};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
-use hindsaddle_model::report::report;
+use hindsaddle_model::report::{Report, report};
+use hindsaddle_model::season::Season;
 use hindsaddle_model::units::{Length, Mass};
 use hindsaddle_model::{link, rules::Refusal};
 
@@ -30,8 +31,8 @@ usage: forecast LINK
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
-    match plan(&arguments) {
-        Ok(plan) => match serde_json::to_string_pretty(&report(&plan, &forecast(&plan))) {
+    match season(&arguments) {
+        Ok(season) => match json(&season) {
             // A reader that closes the pipe early has what it wanted.
             Ok(json) => {
                 writeln!(std::io::stdout(), "{json}").map_or(ExitCode::FAILURE, |()| ExitCode::SUCCESS)
@@ -39,6 +40,15 @@ fn main() -> ExitCode {
             Err(error) => fail(&error.to_string()),
         },
         Err(problem) => fail(&problem),
+    }
+}
+
+/// One animal's report, or a list of them for a season.
+fn json(season: &Season) -> serde_json::Result<String> {
+    let reports: Vec<Report> = season.animals().iter().map(|plan| report(plan, &forecast(plan))).collect();
+    match reports.as_slice() {
+        [one] => serde_json::to_string_pretty(one),
+        several => serde_json::to_string_pretty(several),
     }
 }
 
@@ -62,13 +72,13 @@ struct Flags {
     people: Option<u8>,
 }
 
-fn plan(arguments: &[String]) -> Result<Plan, String> {
+fn season(arguments: &[String]) -> Result<Season, String> {
     match arguments {
         [] => Err("nothing to forecast".into()),
         [text] if !text.starts_with("--") => {
             link::read(text).map_err(|error| format!("this link cannot be read: {error:?}"))
         }
-        _ => plan_from(flags(arguments)?),
+        _ => plan_from(flags(arguments)?).map(Season::from),
     }
 }
 

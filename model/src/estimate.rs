@@ -46,6 +46,14 @@ impl<T: Copy + PartialOrd> Estimate<T> {
     }
 }
 
+impl<T: Copy + PartialOrd + std::ops::Add<Output = T>> Estimate<T> {
+    /// Both together, as if they turned out low together and high together: the widest that the sum can be.
+    #[must_use]
+    pub fn sum_if_alike(self, other: Self) -> Self {
+        Self { low: self.low + other.low, likely: self.likely + other.likely, high: self.high + other.high }
+    }
+}
+
 /// How many standard deviations from the middle the ends of a 90 % range of a normal variable lie.
 pub(crate) const Z_90: f64 = 1.645;
 

@@ -133,9 +133,20 @@ pub fn room(meat: Mass) -> Estimate<Volume> {
     Estimate::around(likely, tight, loose)
 }
 
+/// A package on the day it is packed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Arrival {
+    /// The package.
+    pub package: Package,
+    /// Days after the first day of packing; animals of one season are packed on days of their own.
+    pub day: u16,
+}
+
 /// One day at the freezer.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Day {
+    /// Days after the first day of packing.
+    pub day: u16,
     /// The packages that go in, by their place in the list that was given.
     pub packages: Vec<usize>,
     /// What they weigh together.
@@ -146,7 +157,7 @@ pub struct Day {
     pub waiting: Mass,
 }
 
-/// Which package goes in when: the first day is the day of packing.
+/// Which package goes in when. A day on which nothing does is left out.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Schedule {
     /// Day after day.
@@ -198,9 +209,9 @@ pub enum Trouble {
 ///
 /// # Errors
 /// A freezer that is not believed, too little room, or too much meat for its days.
-pub fn schedule(packages: &[Package], freezer: &Freezer) -> Result<Schedule, Trouble> {
+pub fn schedule(packages: &[Arrival], freezer: &Freezer) -> Result<Schedule, Trouble> {
     freezer.check().map_err(Trouble::Freezer)?;
-    let total: Mass = packages.iter().map(|package| package.mass).sum();
+    let total: Mass = packages.iter().map(|arrival| arrival.package.mass).sum();
     let needs = room(total);
     if needs.likely() > freezer.free {
         let over = SPACE[1].value * (needs.likely() - freezer.free);
@@ -211,11 +222,11 @@ pub fn schedule(packages: &[Package], freezer: &Freezer) -> Result<Schedule, Tro
     if late.is_empty() {
         return Ok(Schedule { days, room: needs });
     }
-    let mass = late.iter().map(|index| packages[*index].mass).sum();
+    let mass = late.iter().map(|index| packages[*index].package.mass).sum();
     Err(Trouble::TooSlow { mass, ways: ways(packages, freezer, mass), late })
 }
 
-fn ways(packages: &[Package], freezer: &Freezer, late: Mass) -> Vec<Way> {
+fn ways(packages: &[Arrival], freezer: &Freezer, late: Mass) -> Vec<Way> {
     let mut ways = Vec::new();
     let faster = Freezer { pace: LoadRule::Full, ..*freezer };
     if fill(packages, faster.daily_load()).1.is_empty() {
@@ -227,7 +238,7 @@ fn ways(packages: &[Package], freezer: &Freezer, late: Mass) -> Vec<Way> {
 }
 
 /// The smallest freezer, to the half cubic foot, that takes everything in time at the same pace.
-fn big_enough(packages: &[Package], freezer: &Freezer) -> Option<Volume> {
+fn big_enough(packages: &[Arrival], freezer: &Freezer) -> Option<Volume> {
     let halves = |volume: Volume| (volume.to_cubic_feet() * 2.0).floor() as u32;
     (halves(freezer.size) + 1..=halves(SIZES.1))
         .map(|half| Volume::cubic_feet(f64::from(half) / 2.0))
@@ -240,34 +251,51 @@ const EPSILON: f64 = 1e-9;
 
 /// Fills day after day up to `a_day`. Packages that would wait too long are named, and left out; so is one
 /// that is heavier than a day's load, which no day takes.
-fn fill(packages: &[Package], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
+fn fill(packages: &[Arrival], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
     let a_day = a_day * (1.0 + EPSILON);
-    let of = |turn: Turn| (0..packages.len()).filter(move |index| Turn::of(packages[*index].product) == turn);
-    let queue = Turn::ALL.into_iter().flat_map(of);
-    let mut waiting: Mass = packages.iter().map(|package| package.mass).sum();
-    let (mut days, mut late) = (Vec::new(), Vec::new());
-    let (mut frozen, mut mass, mut today) = (Mass::ZERO, Mass::ZERO, Vec::new());
-    for index in queue {
-        let package = &packages[index];
-        if package.mass > a_day {
-            late.push(index);
-            continue;
+    let of = |turn: Turn| {
+        (0..packages.len()).filter(move |index| Turn::of(packages[*index].package.product) == turn)
+    };
+    let mut queue: Vec<usize> = Turn::ALL.into_iter().flat_map(of).collect();
+    let mut late: Vec<usize> = Vec::new();
+    queue.retain(|index| {
+        let fits = packages[*index].package.mass <= a_day;
+        if !fits {
+            late.push(*index);
         }
-        if mass + package.mass > a_day {
-            days.push(Day { packages: std::mem::take(&mut today), mass, frozen, waiting });
-            mass = Mass::ZERO;
+        fits
+    });
+    let (mut days, mut frozen) = (Vec::new(), Mass::ZERO);
+    let mut day = 0;
+    while !queue.is_empty() {
+        let too_late = |arrival: &Arrival| {
+            day > arrival.day.saturating_add(u16::from(Waits::of(arrival.package.product).days()))
+        };
+        let (mut today, mut mass, mut waiting, mut is_full) = (Vec::new(), Mass::ZERO, Mass::ZERO, false);
+        queue.retain(|index| {
+            let arrival = &packages[*index];
+            if arrival.day > day {
+                return true;
+            }
+            if too_late(arrival) {
+                late.push(*index);
+                return false;
+            }
+            // Once a package has no room the rest waits with it: nobody overtakes.
+            is_full |= mass + arrival.package.mass > a_day;
+            if is_full {
+                waiting += arrival.package.mass;
+                return true;
+            }
+            today.push(*index);
+            mass += arrival.package.mass;
+            false
+        });
+        if !today.is_empty() {
+            frozen += mass;
+            days.push(Day { day, packages: today, mass, frozen, waiting });
         }
-        if days.len() > usize::from(Waits::of(package.product).days()) {
-            late.push(index);
-            continue;
-        }
-        today.push(index);
-        mass += package.mass;
-        frozen += package.mass;
-        waiting = waiting - package.mass;
-    }
-    if !today.is_empty() {
-        days.push(Day { packages: today, mass, frozen, waiting: Mass::ZERO });
+        day += 1;
     }
     (days, late)
 }

@@ -59,6 +59,26 @@ pub struct Losses {
     pub hung_days: u8,
 }
 
+/// What the test for a disease of deer says. Meat of an animal whose result is awaited is kept apart, and of one
+/// that must not be eaten nothing is counted with the rest; what to do with it is the wildlife agency's word.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Tested {
+    /// Nothing was said about a test.
+    #[default]
+    NotAsked,
+    /// Sent in, no answer yet.
+    Awaited,
+    /// Not detected.
+    Clear,
+    /// Found, or the agency says so.
+    DoNotEat,
+}
+
+impl Tested {
+    /// Every one.
+    pub const ALL: [Tested; 4] = [Tested::NotAsked, Tested::Awaited, Tested::Clear, Tested::DoNotEat];
+}
+
 /// The most days of hanging the planner computes; longer is not advised (published advice ends at 5 to 7).
 pub const MOST_HUNG_DAYS: u8 = 14;
 /// The most parts of one muscle.
@@ -140,6 +160,7 @@ pub struct Plan {
     kitchen: Kitchen,
     weighings: Vec<Weighing>,
     own: Own,
+    tested: Tested,
 }
 
 /// One change.
@@ -219,6 +240,8 @@ pub enum Action {
     },
     /// The household's own figures, or the table's if they say nothing.
     UseOwn(Own),
+    /// What the test for a disease says.
+    SetTested(Tested),
     /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
     ResetCuts,
 }
@@ -249,6 +272,7 @@ impl Plan {
             kitchen: Kitchen::default(),
             weighings: Vec::new(),
             own: Own::default(),
+            tested: Tested::NotAsked,
         }
     }
 
@@ -283,6 +307,10 @@ impl Plan {
     /// The household's own figures that are in it.
     pub fn own(&self) -> &Own {
         &self.own
+    }
+    /// What the test for a disease says.
+    pub fn tested(&self) -> Tested {
+        self.tested
     }
     /// What a muscle of a side becomes.
     pub fn division(&self, muscle: Muscle, side: Side) -> &Division {
@@ -354,6 +382,7 @@ impl Plan {
             }
             Action::Weigh { target, mass } => scale::set(&mut plan.weighings, target, mass)?,
             Action::UseOwn(own) => plan.own = own,
+            Action::SetTested(tested) => plan.tested = tested,
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
         Ok(Applied { plan, skipped })
@@ -392,6 +421,7 @@ impl Plan {
             scale::set(&mut plan.weighings, target, Some(mass))?;
         }
         plan.own = parts.own;
+        plan.tested = parts.tested;
         Ok(plan)
     }
 
@@ -411,6 +441,21 @@ impl Plan {
             }
         }
         Ok(())
+    }
+
+    /// The same animal with the cuts, packing, wrap, grinder and freezer of `other`. What happened to the animal
+    /// (losses, wounds, dates, names, test) stays its own. A size that this animal is too small for stays, as it
+    /// does after [`Action::SetAnimal`], and the forecast says that nothing fits.
+    #[must_use]
+    pub fn cut_like(&self, other: &Plan) -> Plan {
+        let mut plan = self.clone();
+        plan.divisions.clone_from(&other.divisions);
+        plan.recovered = other.recovered;
+        plan.packing = other.packing;
+        plan.kitchen.wrapping = other.kitchen.wrapping;
+        plan.kitchen.grinder = other.kitchen.grinder;
+        plan.kitchen.freezer = other.kitchen.freezer;
+        plan
     }
 
     /// How long a muscle is on this animal, in the middle case; none for scraps.
@@ -435,6 +480,7 @@ pub(crate) struct Restored {
     pub(crate) kitchen: Kitchen,
     pub(crate) weighings: Vec<Weighing>,
     pub(crate) own: Own,
+    pub(crate) tested: Tested,
 }
 
 /// What a muscle becomes in the starting plan.

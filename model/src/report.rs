@@ -121,7 +121,7 @@ pub fn report(plan: &Plan, forecast: &Forecast) -> Report {
         .map_or(forecast.take_home.into(), |(_, row)| *row);
     Report {
         range: "low to high holds 80 % of 1000 scenarios; likely is the middle case",
-        link: link::write(plan, Names::LeftOut),
+        link: link::write(&plan.clone().into(), Names::LeftOut),
         live_g: forecast.live.into(),
         field_dressed_g: forecast.dressed.into(),
         hanging_g: forecast.hanging.into(),

@@ -168,6 +168,11 @@ pub enum Refusal {
     },
     /// A wound beside the animal, or larger than is computed.
     WoundOffThePlate,
+    /// More animals than a season holds.
+    TooManyAnimals {
+        /// The most allowed.
+        most: usize,
+    },
     /// A title that is too long or holds what cannot be printed.
     Title {
         /// The most characters allowed.

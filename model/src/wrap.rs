@@ -280,6 +280,19 @@ impl Supplies {
         }
     }
 
+    /// These and those of another animal.
+    #[must_use]
+    pub fn with(self, other: &Supplies) -> Supplies {
+        Supplies {
+            paper: self.paper + other.paper,
+            tape: self.tape + other.tape,
+            between: self.between + other.between,
+            bags: [0, 1].map(|bag: usize| self.bags[bag] + other.bags[bag]),
+            vacuum: [0, 1].map(|roll: usize| self.vacuum[roll] + other.vacuum[roll]),
+            labels: self.labels + other.labels,
+        }
+    }
+
     /// What the packages take, with the spare. A package that does not fit its wrap takes a label and nothing
     /// else.
     pub fn of(packages: &[Wrapped], wrapping: &Wrapping) -> Supplies {

@@ -192,7 +192,7 @@ fn what_cannot_be_done_is_said_and_ends_with_2() {
         ("--species roe --use tenderloin=roast@55cm", "LongerThanMuscle"),
         ("--species roe --not-recovered tail", "there is no muscle tail"),
         ("1", "this link cannot be read: CutShort"),
-        ("3AAAA", "this link cannot be read: Newer"),
+        ("4AAAA", "this link cannot be read: Newer"),
         ("nonsense", "this link cannot be read: Unknown"),
     ] {
         refused(arguments, sentence);

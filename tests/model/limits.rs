@@ -4,10 +4,11 @@
 use hindsaddle_model::anatomy::Muscle;
 use hindsaddle_model::animal::{Age, Animal, AnimalError, Condition, Legs, Sex, Species, Weighed};
 use hindsaddle_model::forecast::{Forecast, forecast};
-use hindsaddle_model::link::{Names, read, write};
+use hindsaddle_model::link::Names;
 use hindsaddle_model::plan::Plan;
 use hindsaddle_model::tables;
 use hindsaddle_model::units::{Length, Mass};
+use hindsaddle_tests::{read, write};
 
 type Scale = fn(Mass) -> Weighed;
 

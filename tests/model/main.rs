@@ -26,5 +26,6 @@ mod pieces;
 mod reference;
 mod rules;
 mod scale;
+mod season;
 mod storage;
 mod wounds;

@@ -3,7 +3,7 @@
 
 use hindsaddle_model::forecast::forecast;
 use hindsaddle_model::freezer::{
-    Freezer, FreezerError, LoadRule, Schedule, Trouble, Waits, Way, room, schedule,
+    Arrival, Freezer, FreezerError, LoadRule, Schedule, Trouble, Waits, Way, room, schedule,
 };
 use hindsaddle_model::packages::{Contents, Fill, Package, packages};
 use hindsaddle_model::product::Product;
@@ -25,6 +25,11 @@ fn many(kinds: &[(Product, usize)]) -> Vec<Package> {
     kinds.iter().flat_map(|(product, count)| vec![pack(*product, 1.0); *count]).collect()
 }
 
+/// All packed on the first day.
+fn at_once(packages: &[Package]) -> Vec<Arrival> {
+    packages.iter().map(|package| Arrival { package: *package, day: 0 }).collect()
+}
+
 #[track_caller]
 fn check(packages: &[Package], freezer: &Freezer, schedule: &Schedule) {
     let mut seen: Vec<usize> = schedule.days.iter().flat_map(|day| day.packages.clone()).collect();
@@ -43,6 +48,29 @@ fn check(packages: &[Package], freezer: &Freezer, schedule: &Schedule) {
     }
 }
 
+/// Two animals packed four days apart: each waits from its own day, and the days between are left out.
+#[test]
+fn animals_packed_on_different_days_wait_from_their_own() {
+    let all = many(&[(Product::Grind, 40), (Product::Roast, 10), (Product::Grind, 30)]);
+    let day = |place: usize| if place < 50 { 0 } else { 4 };
+    let arrivals: Vec<Arrival> =
+        all.iter().zip(0..).map(|(package, place)| Arrival { package: *package, day: day(place) }).collect();
+    let schedule = schedule(&arrivals, &freezer(15.0)).unwrap();
+    let days: Vec<(u16, usize)> = schedule.days.iter().map(|day| (day.day, day.packages.len())).collect();
+    assert_eq!(days, [(0, 30), (1, 20), (4, 30)]);
+    for day in &schedule.days {
+        for index in &day.packages {
+            let waited = day.day - arrivals[*index].day;
+            assert!(waited <= u16::from(Waits::of(all[*index].product).days()));
+        }
+    }
+    // All at once, the third day's ground meat would be too late.
+    assert!(matches!(
+        hindsaddle_model::freezer::schedule(&at_once(&all), &freezer(15.0)),
+        Err(Trouble::TooSlow { .. })
+    ));
+}
+
 /// 15 cubic feet at 2 lb take 30 lb a day (appliance chart); ground meat waits 1 to 2 days (FDA), whole cuts 3 to
 /// 5 (FSIS): the cautious ends are 1 and 3.
 #[test]
@@ -50,7 +78,7 @@ fn ground_meat_goes_first_then_stew_then_whole_cuts() {
     assert_eq!(Waits::ALL.map(Waits::days), [1, 3]);
     let all = many(&[(Product::Roast, 20), (Product::Stew, 20), (Product::Grind, 40)]);
     let freezer = freezer(15.0);
-    let schedule = schedule(&all, &freezer).unwrap();
+    let schedule = schedule(&at_once(&all), &freezer).unwrap();
     check(&all, &freezer, &schedule);
     let days: Vec<Vec<Product>> = schedule
         .days
@@ -73,11 +101,11 @@ fn a_freezer_that_cannot_be_says_what_can() {
     let (least, most) = (Volume::cubic_feet(0.5), Volume::cubic_feet(100.0));
     for cubic_feet in [0.0, -1.0, 1000.0, f64::NAN] {
         let error = FreezerError::SizeOutOfRange { least, most };
-        assert_eq!(schedule(&all, &freezer(cubic_feet)), Err(Trouble::Freezer(error)));
+        assert_eq!(schedule(&at_once(&all), &freezer(cubic_feet)), Err(Trouble::Freezer(error)));
     }
     let free = Freezer { free: Volume::cubic_feet(9.0), ..freezer(7.0) };
     let error = FreezerError::FreeOutOfRange { most: Volume::cubic_feet(7.0) };
-    assert_eq!(schedule(&all, &free), Err(Trouble::Freezer(error)));
+    assert_eq!(schedule(&at_once(&all), &free), Err(Trouble::Freezer(error)));
     assert!(schedule(&[], &freezer(7.0)).unwrap().days.is_empty());
 }
 
@@ -85,12 +113,14 @@ fn a_freezer_that_cannot_be_says_what_can() {
 fn too_little_room_says_how_much_is_missing() {
     let all = many(&[(Product::Steak, 70)]);
     let tight = Freezer { free: Volume::cubic_feet(1.0), ..freezer(20.0) };
-    let Err(Trouble::NoRoom { needs, ways }) = schedule(&all, &tight) else { panic!("2 cu ft in 1") };
+    let Err(Trouble::NoRoom { needs, ways }) = schedule(&at_once(&all), &tight) else {
+        panic!("2 cu ft in 1")
+    };
     assert!((needs.likely().to_cubic_feet() - 2.0).abs() < 1e-9);
     assert!((needs.high() - room(Mass::pounds(70.0)).high()).to_litres().abs() < 1e-9);
     let [Way::MakeRoom(more), Way::PackLess(less), Way::Commercial(_)] = ways[..] else { panic!("{ways:?}") };
     assert!((more.to_cubic_feet() - 1.0).abs() < 1e-9 && (less.to_pounds() - 35.0).abs() < 1e-9);
-    assert!(schedule(&all, &Freezer { free: tight.free * 2.001, ..tight }).is_ok());
+    assert!(schedule(&at_once(&all), &Freezer { free: tight.free * 2.001, ..tight }).is_ok());
     assert_eq!(SPACE.map(|fact| fact.value.to_pounds_per_cubic_foot().round()), [30.0, 35.0, 40.0]);
 }
 
@@ -99,7 +129,7 @@ fn too_little_room_says_how_much_is_missing() {
 fn every_way_that_is_offered_works() {
     let small = freezer(5.0);
     let all = many(&[(Product::Grind, 24), (Product::Roast, 30)]);
-    let Err(Trouble::TooSlow { late, mass, ways }) = schedule(&all, &small) else {
+    let Err(Trouble::TooSlow { late, mass, ways }) = schedule(&at_once(&all), &small) else {
         panic!("54 lb in 4 days")
     };
     assert_eq!((late.len(), mass.to_pounds().round()), (14, 14.0));
@@ -109,20 +139,22 @@ fn every_way_that_is_offered_works() {
             Way::FullLoad => {
                 offered += 1;
                 let full = Freezer { pace: LoadRule::Full, ..small };
-                check(&all, &full, &schedule(&all, &full).unwrap());
+                check(&all, &full, &schedule(&at_once(&all), &full).unwrap());
             }
             Way::BiggerFreezer(size) => {
                 offered += 1;
                 let of = |size: Volume| Freezer { size, free: size, ..small };
-                check(&all, &of(*size), &schedule(&all, &of(*size)).unwrap());
-                assert!(schedule(&all, &of(Volume::cubic_feet(size.to_cubic_feet() - 0.5))).is_err());
+                check(&all, &of(*size), &schedule(&at_once(&all), &of(*size)).unwrap());
+                assert!(
+                    schedule(&at_once(&all), &of(Volume::cubic_feet(size.to_cubic_feet() - 0.5))).is_err()
+                );
             }
             Way::PackLess(less) | Way::Commercial(less) => {
                 offered += 1;
                 assert_eq!(*less, mass);
                 let rest: Vec<Package> =
                     (0..all.len()).filter(|index| !late.contains(index)).map(|index| all[index]).collect();
-                check(&rest, &small, &schedule(&rest, &small).unwrap());
+                check(&rest, &small, &schedule(&at_once(&rest), &small).unwrap());
             }
             Way::MakeRoom(_) => panic!("there is room"),
         }
@@ -130,7 +162,9 @@ fn every_way_that_is_offered_works() {
     assert_eq!(offered, 4, "{ways:?}");
     // A roast that is heavier than a day's load goes in on no day.
     let heavy = [pack(Product::Roast, 11.0)];
-    let Err(Trouble::TooSlow { late, ways, .. }) = schedule(&heavy, &small) else { panic!("11 lb in 10") };
+    let Err(Trouble::TooSlow { late, ways, .. }) = schedule(&at_once(&heavy), &small) else {
+        panic!("11 lb in 10")
+    };
     assert_eq!((late, ways[1]), (vec![0], Way::BiggerFreezer(Volume::cubic_feet(5.5))));
 }
 
@@ -141,7 +175,7 @@ fn any_plan_is_scheduled_or_told_why_not() {
         let all = packages(&forecast(&random_plan(seed)), None);
         for cubic_feet in [1.0, 7.0, 15.0, 40.0] {
             let freezer = freezer(cubic_feet);
-            match schedule(&all, &freezer) {
+            match schedule(&at_once(&all), &freezer) {
                 Ok(schedule) => {
                     check(&all, &freezer, &schedule);
                     scheduled += 1;

@@ -1,4 +1,4 @@
-//! Name, undo and redo, copy link.
+//! The head of each page: name, undo and redo, the ways to the other pages, and which animal is shown.
 
 use std::rc::Rc;
 
@@ -40,15 +40,84 @@ pub fn Header(props: &HeaderProps) -> Html {
             </div>
             <div class="tools">
                 { turns(state, &props.send) }
-                <a class="tool" href={format!("kitchen.html#{}", state.link())}>{ text::TO_KITCHEN }</a>
+                { ways(Place::Plan, state) }
                 <button type="button" class="tool" aria-label={text::COPY_LINK} title={text::COPY_LINK} onclick={on_copy}>{ turn("M10 16l6-6M8 12l-3 3a4 4 0 0 0 6 6l3-3M18 14l3-3a4 4 0 0 0-6-6l-3 3") }</button>
             </div>
+            { animals(state, &props.send) }
         </header>
     }
 }
 
+/// A page.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(in crate::components) enum Place {
+    Plan,
+    Ahead,
+    Kitchen,
+}
+
+impl Place {
+    const ALL: [Place; 3] = [Place::Plan, Place::Ahead, Place::Kitchen];
+
+    const fn file(self) -> &'static str {
+        match self {
+            Place::Plan => "./",
+            Place::Ahead => "ahead.html",
+            Place::Kitchen => "kitchen.html",
+        }
+    }
+}
+
+/// The head of a page other than the first.
+pub(in crate::components) fn page_header(place: Place, state: &Rc<State>, send: &Callback<Msg>) -> Html {
+    html! {
+        <header class="header">
+            <div class="brand"><h1>{ text::page(place as usize) }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
+            <div class="tools">{ turns(state, send) }{ ways(place, state) }</div>
+            { animals(state, send) }
+        </header>
+    }
+}
+
+/// Links to the other pages, with the season in them.
+fn ways(here: Place, state: &State) -> Html {
+    let link = state.link();
+    html! {
+        { for Place::ALL.into_iter().filter(|place| *place != here).map(|place| html! {
+            <a key={place.file()} class="tool" href={format!("{}#{link}", place.file())}>{ text::way(place as usize) }</a>
+        }) }
+    }
+}
+
+/// The animals of the season, where there are several: a tap shows another one.
+fn animals(state: &State, send: &Callback<Msg>) -> Html {
+    let season = state.season.animals();
+    if season.len() < 2 {
+        return Html::default();
+    }
+    html! {
+        <nav class="animals" aria-label={text::ANIMALS}>
+            { for season.iter().enumerate().map(|(place, plan)| html! {
+                <button key={place} type="button" class="segment" aria-pressed={(place == state.at).to_string()} onclick={send.reform(move |_: MouseEvent| Msg::Turn(place))}>{ text::animal_name(plan, place) }</button>
+            }) }
+        </nav>
+    }
+}
+
+/// The parts of a page, of which one is open.
+pub(in crate::components) fn parts(names: &[&'static str], open: &UseStateHandle<usize>) -> Html {
+    html! {
+        <nav class="parts" aria-label={text::PARTS_OF_PAGE}>
+            { for names.iter().enumerate().map(|(place, name)| {
+                let part = open.clone();
+                html! { <button key={*name} type="button" class="segment" aria-pressed={(**open == place).to_string()} onclick={move |_| part.set(place)}>{ *name }</button> }
+            }) }
+        </nav>
+    }
+}
+
 /// Undo and redo.
-pub(in crate::components) fn turns(state: &State, send: &Callback<Msg>) -> Html {
+fn turns(state: &State, send: &Callback<Msg>) -> Html {
     let button = |name: &'static str, able: bool, message: Msg, path: &'static str| {
         let is_redo = message == Msg::Redo;
         let onclick = send.reform(move |_: MouseEvent| message.clone());

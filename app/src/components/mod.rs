@@ -1,9 +1,11 @@
 //! What is shown. A component gets finished values and sends messages; it never computes.
 
+mod ahead;
 mod animal_card;
 mod class_sheets;
 mod controls;
 mod explanation;
+mod field;
 mod header;
 mod kitchen;
 mod losses_card;
@@ -16,8 +18,10 @@ mod plate_drawing;
 mod plate_handles;
 mod plate_stage;
 mod plate_tools;
+mod small_plate;
 mod tally;
 
+pub use ahead::AheadPage;
 pub use animal_card::AnimalCard;
 pub use class_sheets::ClassSheets;
 pub use explanation::Explanation;

@@ -155,7 +155,8 @@ fn fill(view: &AreaView) -> Html {
     }
 }
 
-fn part(place: usize, marks: &Marks) -> Html {
+/// A part of a muscle as its cut.
+pub(in crate::components) fn part(place: usize, marks: &Marks) -> Html {
     let product = marks.product.map_or("discard", |product| product.id());
     html! {
         <g key={place} class={classes!("part-fill", format!("is-{product}"))}>

@@ -4,7 +4,7 @@ use web_sys::Storage;
 
 use super::window;
 
-/// The plan, as the text of a link with its title.
+/// The season, as the text of a link with its names.
 pub const PLAN: &str = "hindsaddle.plan";
 /// What was remembered and could not be read.
 pub const SET_ASIDE: &str = "hindsaddle.set_aside";
@@ -21,6 +21,8 @@ pub const UNITS: &str = "hindsaddle.units";
 
 /// Weights that were asked about and stay, for as long as the window is open.
 pub const SURE: &str = "hindsaddle.sure";
+/// The place of the animal that is shown, for as long as the window is open.
+pub const AT: &str = "hindsaddle.at";
 /// The steps before the plan, for as long as the window is open.
 pub const STEPS: &str = "hindsaddle.steps";
 

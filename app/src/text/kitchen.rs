@@ -14,14 +14,6 @@ use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Wrap};
 use super::numbers::{self, Units};
 use super::{names, sentences};
 
-/// The second page.
-pub const KITCHEN: &str = "Table and freezer";
-/// To it.
-pub const TO_KITCHEN: &str = "Cut & pack \u{203a}";
-/// Back.
-pub const TO_PLAN: &str = "\u{2039} Plan";
-/// Its parts.
-pub const PARTS_OF_KITCHEN: &str = "Parts of the page";
 /// The table card.
 pub const TABLE_CARD: &str = "Table card";
 /// The grinder.
@@ -726,9 +718,9 @@ pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A pl
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
 /// Heads of the columns of the CSV file.
-pub const CSV_HEAD: [&str; 12] = [
+pub const CSV_HEAD: [&str; 14] = [
     "package", "product", "muscle", "pieces", "grams", "number", "of", "packed", "best_by", "owner", "tag",
-    "species",
+    "species", "animal", "test",
 ];
 
 // Cautions.

@@ -3,6 +3,7 @@
 //! Nothing else in the page writes words. Numbers are written from whole tenths, so that no float formatting
 //! is linked in; halves round up.
 
+mod ahead;
 mod kitchen;
 mod labels;
 mod names;
@@ -11,6 +12,7 @@ mod plate;
 mod scale;
 mod sentences;
 
+pub use ahead::*;
 pub use kitchen::*;
 pub use labels::*;
 pub use names::*;

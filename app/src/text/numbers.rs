@@ -76,6 +76,14 @@ pub fn mass_range(estimate: Estimate<Mass>, units: Units) -> String {
     }
 }
 
+/// A count with its range: "41, 38 to 45".
+pub fn count_range(estimate: Estimate<u32>) -> String {
+    match count_ends(estimate) {
+        Some(ends) => format!("{}, {ends}", estimate.likely()),
+        None => estimate.likely().to_string(),
+    }
+}
+
 /// The ends of a count: "38 to 45". None where they are the same.
 pub fn count_ends(estimate: Estimate<u32>) -> Option<String> {
     (estimate.low() != estimate.high()).then(|| format!("{} to {}", estimate.low(), estimate.high()))

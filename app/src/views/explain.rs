@@ -230,7 +230,7 @@ mod tests {
 
     #[test]
     fn every_number_has_an_answer_steps_and_sourced_inputs() {
-        let state = State::new(Plan::new(Animal::example()), None, Units::Pounds, None);
+        let state = State::new(Plan::new(Animal::example()).into(), None, Units::Pounds, None);
         let lines = Line::ALL.into_iter().map(Topic::Line);
         let products = Product::ALL.into_iter().map(Topic::Product);
         for topic in lines.chain(products).chain([Topic::Packages]) {
@@ -245,7 +245,7 @@ mod tests {
     fn an_adjusted_fraction_says_that_it_is_adjusted() {
         let old =
             Animal::new(Species::Mule, Sex::Buck, Age::Old, Condition::LateRut, Weighed::Typical).unwrap();
-        let state = State::new(Plan::new(old), None, Units::Pounds, None);
+        let state = State::new(Plan::new(old).into(), None, Units::Pounds, None);
         let working = explain(&state, Topic::Line(Line::TakeHome));
         let added: Vec<&str> = working
             .inputs

@@ -1,20 +1,26 @@
 //! The packages of a plan, their labels and their supplies, as plain values.
 
 use hindsaddle_model::dates::{Date, Keeps, best_by};
-use hindsaddle_model::forecast::Forecast;
+use hindsaddle_model::forecast::{Forecast, forecast};
+use hindsaddle_model::freezer::Arrival;
 use hindsaddle_model::grind::{GrindError, Grinding, Ground, grind};
 use hindsaddle_model::packages::{Contents, Package, packages};
-use hindsaddle_model::plan::Plan;
+use hindsaddle_model::plan::{Plan, Tested};
 use hindsaddle_model::product::Product;
+use hindsaddle_model::season::Season;
 use hindsaddle_model::tables::COOK_TO;
 use hindsaddle_model::units::Length;
 use hindsaddle_model::wrap::{Supplies, Wrapped, wrapped};
 
 use crate::text::{self, Units};
 
-/// Everything that goes to the freezer.
+/// Everything of one animal that goes to the freezer.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Packed {
+    /// Its plan.
+    pub plan: Plan,
+    /// Its name, where there are several animals.
+    pub name: Option<String>,
     /// What the grinder gives.
     pub ground: Result<Ground, GrindError>,
     /// Every package, in working order.
@@ -32,7 +38,50 @@ pub fn packed(plan: &Plan, forecast: &Forecast) -> Packed {
     let wrapping = plan.kitchen().wrapping;
     let wrapped: Vec<Wrapped> =
         packages.iter().map(|package| wrapped(forecast, package, &wrapping)).collect();
-    Packed { ground, supplies: Supplies::of(&wrapped, &wrapping), packages, wrapped }
+    let supplies = Supplies::of(&wrapped, &wrapping);
+    Packed { plan: plan.clone(), name: None, ground, supplies, packages, wrapped }
+}
+
+/// Every animal of a season, in order.
+pub fn all_packed(season: &Season) -> Vec<Packed> {
+    let several = season.animals().len() > 1;
+    let of = |(place, plan): (usize, &Plan)| Packed {
+        name: several.then(|| text::animal_name(plan, place)),
+        ..packed(plan, &forecast(plan))
+    };
+    season.animals().iter().enumerate().map(of).collect()
+}
+
+/// The animals whose meat is eaten.
+pub fn counted(all: &[Packed]) -> impl Iterator<Item = &Packed> {
+    all.iter().filter(|packed| packed.plan.tested() != Tested::DoNotEat)
+}
+
+/// What all animals that count take together.
+pub fn all_supplies(all: &[Packed]) -> Supplies {
+    counted(all).fold(Supplies::default(), |sum, packed| sum.with(&packed.supplies))
+}
+
+/// The packages of all animals that count. An animal whose day is not said is packed on the first.
+pub fn arrivals(all: &[Packed]) -> Vec<Arrival> {
+    let first = first_day(all);
+    let day = |packed: &Packed| match (packed.plan.kitchen().packed, first) {
+        (Some(day), Some(first)) => day.days_after(first).max(0) as u16,
+        (None, _) | (_, None) => 0,
+    };
+    let mut arrivals = Vec::new();
+    for packed in counted(all) {
+        let day = day(packed);
+        arrivals.extend(packed.packages.iter().map(|package| Arrival { package: *package, day }));
+    }
+    arrivals
+}
+
+/// The first day of packing of the animals that count, if one is said.
+pub fn first_day(all: &[Packed]) -> Option<Date> {
+    counted(all)
+        .filter_map(|packed| packed.plan.kitchen().packed)
+        .reduce(|first, day| if day < first { day } else { first })
 }
 
 /// The tub through the grinder.
@@ -63,26 +112,28 @@ impl Packed {
     }
 
     /// The date for the label of a package; None without a day of packing.
-    pub fn best_by(&self, plan: &Plan, package: &Package) -> Option<Date> {
-        let kitchen = plan.kitchen();
+    pub fn best_by(&self, package: &Package) -> Option<Date> {
+        let kitchen = self.plan.kitchen();
         best_by(self.keeps(package), kitchen.packed?, kitchen.harvested).ok().map(|until| until.label)
     }
 
     /// The lines of a label, the first the most important.
-    pub fn label(&self, plan: &Plan, package: &Package, units: Units, blank_weight: bool) -> Vec<String> {
-        let kitchen = plan.kitchen();
+    pub fn label(&self, package: &Package, units: Units, blank_weight: bool) -> Vec<String> {
+        let (plan, kitchen) = (&self.plan, self.plan.kitchen());
         let weight = (!blank_weight).then(|| text::mass(package.mass, units));
         let joined = |parts: Vec<String>| {
             parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" \u{b7} ")
         };
         let dates = [kitchen.packed.map(text::packed_on), kitchen.harvested.map(text::killed_on)];
         let lines = vec![
+            text::tested_label(plan.tested()).to_owned(),
             text::package_name(package),
             joined(vec![text::package_pieces(package), text::label_weight(weight)]),
             joined(dates.into_iter().flatten().collect()),
-            self.best_by(plan, package).map(text::best_by).unwrap_or_default(),
+            self.best_by(package).map(text::best_by).unwrap_or_default(),
             joined(vec![
                 text::species(plan.animal().species()).to_owned(),
+                self.name.clone().unwrap_or_default(),
                 text::number_of(package.number, package.of),
                 kitchen.owner.clone(),
                 kitchen.tag.clone(),
@@ -93,12 +144,11 @@ impl Packed {
         lines.into_iter().filter(|line| !line.is_empty()).collect()
     }
 
-    /// The packages as rows of a table, its head first; names are the plan's.
-    pub fn rows(&self, plan: &Plan) -> Vec<Vec<String>> {
-        let kitchen = plan.kitchen();
+    /// The packages as rows of a table.
+    fn rows(&self) -> impl Iterator<Item = Vec<String>> {
+        let kitchen = self.plan.kitchen();
         let date = |date: Option<Date>| date.map(iso).unwrap_or_default();
-        let mut rows = vec![text::CSV_HEAD.map(str::to_owned).to_vec()];
-        rows.extend(self.packages.iter().enumerate().map(|(index, package)| {
+        self.packages.iter().enumerate().map(move |(index, package)| {
             let pieces = match package.contents {
                 Contents::Pieces { pieces, .. } | Contents::Patties(pieces) => pieces.to_string(),
                 Contents::Pooled => String::new(),
@@ -112,14 +162,22 @@ impl Packed {
                 package.number.to_string(),
                 package.of.to_string(),
                 date(kitchen.packed),
-                date(self.best_by(plan, package)),
+                date(self.best_by(package)),
                 kitchen.owner.clone(),
                 kitchen.tag.clone(),
-                plan.animal().species().id().to_owned(),
+                self.plan.animal().species().id().to_owned(),
+                self.name.clone().unwrap_or_default(),
+                text::tested_label(self.plan.tested()).to_owned(),
             ]
-        }));
-        rows
+        })
     }
+}
+
+/// The packages of all animals as rows of a table, its head first; names are the plan's.
+pub fn rows(all: &[Packed]) -> Vec<Vec<String>> {
+    let mut rows = vec![text::CSV_HEAD.map(str::to_owned).to_vec()];
+    rows.extend(all.iter().flat_map(Packed::rows));
+    rows
 }
 
 /// A date as files and fields have it: 2026-11-25 (ISO 8601).
@@ -196,13 +254,13 @@ fn said(supplies: &Supplies, units: Units) -> [String; 8] {
 #[cfg(test)]
 mod tests {
     use hindsaddle_model::animal::Animal;
-    use hindsaddle_model::forecast::forecast;
     use hindsaddle_model::kitchen::Kitchen;
     use hindsaddle_model::plan::Action;
+    use hindsaddle_model::season::Change;
 
     use super::*;
 
-    fn example() -> (Plan, Packed) {
+    fn example() -> Packed {
         let day = |day| Date::new(2026, 11, day).unwrap();
         let kitchen = Kitchen {
             harvested: Some(day(21)),
@@ -211,31 +269,51 @@ mod tests {
             ..Kitchen::default()
         };
         let plan = Plan::new(Animal::example()).apply(Action::SetKitchen(Box::new(kitchen))).unwrap().plan;
-        let packed = packed(&plan, &forecast(&plan));
-        (plan, packed)
+        packed(&plan, &forecast(&plan))
     }
 
     #[test]
     fn there_are_as_many_packages_as_the_tally_says() {
-        let (plan, packed) = example();
-        assert_eq!(packed.packages.len() as u32, forecast(&plan).packs.likely());
+        let packed = example();
+        assert_eq!(packed.packages.len() as u32, forecast(&packed.plan).packs.likely());
         assert_eq!(packed.supplies.labels as usize, packed.packages.len());
     }
 
     #[test]
     fn a_label_says_what_when_until_when_and_whose() {
-        let (plan, packed) = example();
-        let first = packed.label(&plan, &packed.packages[0], Units::Pounds, false).join("|");
+        let packed = example();
+        let first = packed.label(&packed.packages[0], Units::Pounds, false).join("|");
         for words in ["25 Nov 2026", "killed 21 Nov 2026", "Best by 25 May 2027", "Ann", "1 of ", "160 °F"] {
             assert!(first.contains(words), "{first}: {words}");
         }
-        let blank = packed.label(&plan, &packed.packages[0], Units::Pounds, true).join("|");
+        let blank = packed.label(&packed.packages[0], Units::Pounds, true).join("|");
         assert!(blank.contains("____") && !blank.contains(" lb"), "{blank}");
+    }
+
+    /// Two animals packed four days apart: supplies add up, and each label has its own animal and test.
+    #[test]
+    fn animals_of_a_season_are_packed_apart_and_counted_together() {
+        let one = Season::from(example().plan);
+        let act = |season: &Season, action| season.apply(Change::Act(1, action)).unwrap().season;
+        let two = one.apply(Change::AddLike(0)).unwrap().season;
+        let kitchen = Kitchen { packed: Date::new(2026, 11, 29).ok(), ..two.animal(1).kitchen().clone() };
+        let two = act(&two, Action::SetKitchen(Box::new(kitchen)));
+        let awaited = all_packed(&act(&two, Action::SetTested(Tested::Awaited)));
+        let each = awaited[0].packages.len();
+        assert_eq!(all_supplies(&awaited).labels as usize, 2 * each);
+        assert_eq!(arrivals(&awaited).iter().map(|arrival| arrival.day).max(), Some(4));
+        assert_eq!(rows(&awaited).len(), 1 + 2 * each);
+        let label = awaited[1].label(&awaited[1].packages[0], Units::Pounds, false);
+        assert_eq!(label[0], "HOLD: test result awaited");
+        assert!(label.iter().any(|line| line.contains("2 Doe")), "{label:?}");
+        let spoiled = all_packed(&act(&two, Action::SetTested(Tested::DoNotEat)));
+        assert_eq!(all_supplies(&spoiled), spoiled[0].supplies);
+        assert_eq!(arrivals(&spoiled).len(), each);
     }
 
     #[test]
     fn what_is_there_need_not_be_bought() {
-        let (_, packed) = example();
+        let packed = example();
         let none = shopping(&packed.supplies, &[0.0; 8], Units::Pounds);
         assert!(none.iter().all(|row| row.needed == row.to_buy), "{none:?}");
         let all = shopping(&packed.supplies, &[1000.0; 8], Units::Pounds);

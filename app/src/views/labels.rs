@@ -169,7 +169,7 @@ mod tests {
     use crate::views::plate_view::scene;
 
     fn labelled(view: View, naming: Naming, width: f64) -> Labels {
-        let mut state = State::new(Plan::new(Animal::example()), None, Units::Pounds, None);
+        let mut state = State::new(Plan::new(Animal::example()).into(), None, Units::Pounds, None);
         state.look.view = view;
         state.look.naming = naming;
         scene(&state, width).labels

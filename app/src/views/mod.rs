@@ -7,6 +7,7 @@ pub mod labels;
 pub mod parts;
 pub mod plate_view;
 pub mod scale;
+pub mod season;
 pub mod sizes;
 pub mod tally_view;
 pub mod wounds;

@@ -290,7 +290,7 @@ mod tests {
     use crate::plate::peel::LAYERS;
 
     fn example() -> State {
-        State::new(Plan::new(Animal::example()), None, Units::Pounds, None)
+        State::new(Plan::new(Animal::example()).into(), None, Units::Pounds, None)
     }
 
     fn looked(view: View, region: Option<Region>, peel: u8) -> State {
@@ -335,7 +335,7 @@ mod tests {
             for cut in cuts() {
                 let action = Action::Assign { muscle, sides: Sides::Both, cut };
                 let Ok(applied) = Plan::new(Animal::example()).apply(action) else { continue };
-                let state = State::new(applied.plan, None, Units::Pounds, None);
+                let state = State::new(applied.plan.into(), None, Units::Pounds, None);
                 let parts = &state.forecast.muscles[muscle.index()].sides[0];
                 for view in [View::Outer, View::Inner, View::Above] {
                     let plate = plate(view, Species::WhiteTailed);

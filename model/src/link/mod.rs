@@ -3,22 +3,28 @@
 //! A link is one version character and base64url of packed bits with a CRC-16 behind them. Equal plans give
 //! equal links, and a link that is read and written again is the same text: anything else is refused. A link
 //! is a promise: version 1 is frozen, its codes are its own, and every link in `tests/links` must open for
-//! ever. What version 1 cannot say is a section of version 2, which reads and writes version 1's fields first.
+//! ever. What version 1 cannot say is a section of version 2, which reads and writes version 1's fields first; a
+//! season of several animals, or one that is shared, is version 3, which does so with version 2's.
 
 mod bits;
+mod partners;
 mod scale;
 mod v1;
 mod v2;
+mod v3;
 
 use bits::{Reader, Writer};
 use data_encoding::BASE64URL_NOPAD;
 
-use crate::plan::Plan;
+use v1::Usual;
+
+use crate::plan::{Plan, Restored};
+use crate::season::Season;
 
 /// The longest text that is looked at, in bytes.
-pub const LONGEST: usize = 2048;
+pub const LONGEST: usize = 8192;
 
-/// Whether the title travels with the link.
+/// Whether titles and names travel with the link.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Names {
     /// It does.
@@ -55,25 +61,34 @@ const CRC: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_16_IBM_SDLC);
 enum Version {
     One,
     Two,
+    Three,
 }
 
 impl Version {
-    fn of(plan: &Plan, names: Names) -> Self {
-        if v2::is_needed(plan, names) { Version::Two } else { Version::One }
+    fn of(season: &Season, names: Names) -> Self {
+        if v3::is_needed(season) {
+            Version::Three
+        } else if v2::is_needed(season.animal(0), names) {
+            Version::Two
+        } else {
+            Version::One
+        }
     }
 
     const fn character(self) -> char {
         match self {
             Version::One => '1',
             Version::Two => '2',
+            Version::Three => '3',
         }
     }
 
-    fn payload(self, plan: &Plan, names: Names) -> Vec<u8> {
+    fn payload(self, season: &Season, names: Names) -> Vec<u8> {
         let mut bits = Writer::default();
         match self {
-            Version::One => v1::write(&mut bits, plan, names),
-            Version::Two => v2::write(&mut bits, plan, names),
+            Version::One => v1::write(&mut bits, season.animal(0), names, &Usual::frozen()),
+            Version::Two => v2::write(&mut bits, season.animal(0), names, &Usual::frozen()),
+            Version::Three => v3::write(&mut bits, season, names),
         }
         bits.into_bytes()
     }
@@ -83,40 +98,45 @@ impl Version {
         match self {
             Version::One => {}
             // From version 2 on a slip in the version character is noticed too.
-            Version::Two => digest.update(b"2"),
+            Version::Two | Version::Three => digest.update(&[self.character() as u8]),
         }
         digest.update(payload);
         digest.finalize().to_be_bytes()
     }
 
-    /// The plan, and how many bytes it took.
-    fn read(self, bytes: &[u8]) -> Result<(Plan, usize), LinkError> {
+    /// The season, and how many bytes it took.
+    fn read(self, bytes: &[u8]) -> Result<(Season, usize), LinkError> {
         let mut bits = Reader::new(bytes);
-        let parts = match self {
-            Version::One => v1::read(&mut bits),
-            Version::Two => v2::read(&mut bits),
+        let usual = Usual::frozen();
+        let season = match self {
+            Version::One => alone(v1::read(&mut bits, &usual)?),
+            Version::Two => alone(v2::read(&mut bits, &usual)?),
+            Version::Three => v3::read(&mut bits),
         }?;
-        let plan = Plan::restore(parts).map_err(|_| LinkError::Impossible)?;
-        Ok((plan, bits.bytes_read()))
+        Ok((season, bits.bytes_read()))
     }
 }
 
-/// The plan as text, beginning with the version character: the lowest version that can say it.
-pub fn write(plan: &Plan, names: Names) -> String {
-    let version = Version::of(plan, names);
-    let mut bytes = version.payload(plan, names);
+fn alone(parts: Restored) -> Result<Season, LinkError> {
+    Plan::restore(parts).map(Season::from).map_err(|_| LinkError::Impossible)
+}
+
+/// The season as text, beginning with the version character: the lowest version that can say it.
+pub fn write(season: &Season, names: Names) -> String {
+    let version = Version::of(season, names);
+    let mut bytes = version.payload(season, names);
     bytes.extend(version.checksum(&bytes));
     let mut text = String::from(version.character());
     BASE64URL_NOPAD.encode_append(&bytes, &mut text);
     text
 }
 
-/// The plan a text says. White space, a leading `#` and what mail and chat programs put behind an address are
+/// The season a text says. White space, a leading `#` and what mail and chat programs put behind an address are
 /// stripped first.
 ///
 /// # Errors
 /// See [`LinkError`]; nothing is guessed or mended.
-pub fn read(text: &str) -> Result<Plan, LinkError> {
+pub fn read(text: &str) -> Result<Season, LinkError> {
     if text.len() > LONGEST {
         return Err(LinkError::TooLong);
     }
@@ -126,7 +146,8 @@ pub fn read(text: &str) -> Result<Plan, LinkError> {
         None => return Err(LinkError::Empty),
         Some('1') => Version::One,
         Some('2') => Version::Two,
-        Some('3'..='9') => return Err(LinkError::Newer),
+        Some('3') => Version::Three,
+        Some('4'..='9') => return Err(LinkError::Newer),
         Some(_) => return Err(LinkError::Unknown),
     };
     let packed = decoded(characters.as_str())?;
@@ -142,14 +163,14 @@ pub fn read(text: &str) -> Result<Plan, LinkError> {
             Ok(_) | Err(_) => LinkError::Mistyped,
         });
     }
-    let (plan, used) = version.read(payload)?;
+    let (season, used) = version.read(payload)?;
     if used != payload.len()
-        || Version::of(&plan, Names::Included) != version
-        || version.payload(&plan, Names::Included) != payload
+        || Version::of(&season, Names::Included) != version
+        || version.payload(&season, Names::Included) != payload
     {
         return Err(LinkError::Impossible);
     }
-    Ok(plan)
+    Ok(season)
 }
 
 /// Base64url without padding; a lone last character is a link cut short.

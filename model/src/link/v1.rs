@@ -22,7 +22,7 @@ use crate::animal::{Age, Animal, Condition, Legs, Sex, Species, Weighed};
 use crate::kitchen::Kitchen;
 use crate::own::Own;
 use crate::packing::{Appetite, PackBy, Packing};
-use crate::plan::{self, Care, Division, Losses, Part, Plan, Restored, Shot};
+use crate::plan::{self, Care, Division, Losses, Part, Plan, Restored, Shot, Tested};
 use crate::product::{Cut, Product, RoastSize};
 use crate::units::{Length, Mass};
 
@@ -48,6 +48,7 @@ const CONDITIONS: [Condition; 4] =
 const SHOTS: [Shot; 3] = [Shot::Clean, Shot::Usual, Shot::Bad];
 const CARES: [Care; 3] = [Care::Fussy, Care::Usual, Care::Hurried];
 const APPETITES: [Appetite; 2] = [Appetite::Light, Appetite::Hearty];
+const SIDES: [Side; 2] = [Side::Left, Side::Right];
 pub(super) const PRODUCTS: [Product; 5] =
     [Product::Roast, Product::Steak, Product::Chop, Product::Stew, Product::Grind];
 pub(super) const MUSCLES: [Muscle; 26] = [
@@ -141,6 +142,36 @@ mod usual {
     }
 }
 
+/// What is not said again: the frozen usual or, in a season, what the animal before it has.
+pub(super) struct Usual {
+    packing: Packing,
+    recovered: [bool; 26],
+    divisions: [[Division; 2]; 26],
+}
+
+impl Usual {
+    /// Version 1's.
+    pub(super) fn frozen() -> Self {
+        Self {
+            packing: usual::packing(),
+            recovered: MUSCLES.map(usual::recovered),
+            divisions: MUSCLES.map(|muscle| {
+                let whole = Division::whole(usual::cut(muscle));
+                [whole.clone(), whole]
+            }),
+        }
+    }
+
+    /// What another animal has.
+    pub(super) fn of(plan: &Plan) -> Self {
+        Self {
+            packing: *plan.packing(),
+            recovered: MUSCLES.map(|muscle| plan.is_recovered(muscle)),
+            divisions: MUSCLES.map(|muscle| SIDES.map(|side| plan.division(muscle, side).clone())),
+        }
+    }
+}
+
 /// Bits of a title's length in bytes.
 const TITLE_BITS: u32 = 8;
 
@@ -157,29 +188,28 @@ pub(super) fn grams(mass: Mass) -> u32 {
 }
 
 /// Everything version 1 can say of a plan.
-pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
+pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names, usual: &Usual) {
     write_animal(bits, plan.animal());
     let losses = plan.losses();
     bits.put(code(&SHOTS, &losses.shot), 2);
     bits.put(code(&CARES, &losses.care), 2);
     bits.put(u32::from(losses.hung_days), 4);
-    write_packing(bits, plan.packing());
-    let as_usual = MUSCLES.into_iter().all(|muscle| plan.is_recovered(muscle) == usual::recovered(muscle));
-    bits.flag(as_usual);
-    if !as_usual {
-        for muscle in MUSCLES {
-            bits.flag(plan.is_recovered(muscle));
+    let now = Usual::of(plan);
+    write_packing(bits, &now.packing, &usual.packing);
+    bits.flag(now.recovered == usual.recovered);
+    if now.recovered != usual.recovered {
+        for taken in now.recovered {
+            bits.flag(taken);
         }
     }
-    for muscle in MUSCLES {
-        let left = plan.division(muscle, Side::Left);
-        let is_usual = plan.is_even(muscle) && *left == Division::whole(usual::cut(muscle));
-        bits.flag(is_usual);
-        if !is_usual {
-            bits.flag(plan.is_even(muscle));
+    for (sides, usual) in now.divisions.iter().zip(&usual.divisions) {
+        bits.flag(sides == usual);
+        if sides != usual {
+            let [left, right] = sides;
+            bits.flag(left == right);
             write_division(bits, left);
-            if !plan.is_even(muscle) {
-                write_division(bits, plan.division(muscle, Side::Right));
+            if left != right {
+                write_division(bits, right);
             }
         }
     }
@@ -232,8 +262,7 @@ fn write_animal(bits: &mut Writer, animal: &Animal) {
     }
 }
 
-fn write_packing(bits: &mut Writer, packing: &Packing) {
-    let usual = usual::packing();
+fn write_packing(bits: &mut Writer, packing: &Packing, usual: &Packing) {
     let table = packing.people == usual.people && packing.appetite == usual.appetite;
     bits.flag(table);
     if !table {
@@ -315,25 +344,24 @@ pub(super) fn item<T: Copy>(list: &[T], code: u32) -> Result<T, LinkError> {
 }
 
 /// What [`write`] wrote.
-pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
+pub(super) fn read(bits: &mut Reader, usual: &Usual) -> Result<Restored, LinkError> {
     let animal = read_animal(bits)?;
     let losses = Losses {
         shot: item(&SHOTS, bits.take(2)?)?,
         care: item(&CARES, bits.take(2)?)?,
         hung_days: bits.take(4)? as u8,
     };
-    let packing = read_packing(bits)?;
-    let mut recovered = MUSCLES.map(usual::recovered);
+    let packing = read_packing(bits, usual.packing)?;
+    let mut recovered = usual.recovered;
     if !bits.flag()? {
         for taken in &mut recovered {
             *taken = bits.flag()?;
         }
     }
     let mut divisions = Vec::with_capacity(MUSCLES.len());
-    for muscle in MUSCLES {
+    for usual in &usual.divisions {
         divisions.push(if bits.flag()? {
-            let usual = Division::whole(usual::cut(muscle));
-            [usual.clone(), usual]
+            usual.clone()
         } else {
             let even = bits.flag()?;
             let left = read_division(bits)?;
@@ -353,6 +381,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
         kitchen: Kitchen::default(),
         weighings: Vec::new(),
         own: Own::default(),
+        tested: Tested::NotAsked,
     })
 }
 
@@ -403,8 +432,7 @@ fn read_animal(bits: &mut Reader) -> Result<Animal, LinkError> {
     Animal::new(species, sex, age, condition, weighed).map_err(|_| LinkError::Impossible)
 }
 
-fn read_packing(bits: &mut Reader) -> Result<Packing, LinkError> {
-    let mut packing = usual::packing();
+fn read_packing(bits: &mut Reader, mut packing: Packing) -> Result<Packing, LinkError> {
     if !bits.flag()? {
         packing.people = bits.take(4)? as u8;
         packing.appetite = item(&APPETITES, bits.take(1)?)?;

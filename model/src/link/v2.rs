@@ -18,6 +18,7 @@
 //! | 6 | weighings, in their order; for each its target | 6; 7 |
 //! |   | and its grams: bits below the highest, these bits; how many packages, 0 for all, behind them | 5, 0 to 18; 8 |
 //! |   | own figures? percent of meat + 32, for each group: the table's?, else percent + 32 | 1; 6, 1, 6 |
+//! | 8 | what the test for disease says | 2 |
 //!
 //! A target is a group times 3 and 0 for both sides, 1 left, 2 right; 78 is all meat, 79 the tub, and 80 and up the
 //! packages of each product.
@@ -26,6 +27,7 @@
 //! version 1 can say, and is written so. Sections are added, never changed.
 
 use super::bits::{Reader, Writer};
+use super::v1::Usual;
 use super::{LinkError, Names, scale, v1};
 use crate::anatomy::Side;
 use crate::dates::Date;
@@ -33,7 +35,7 @@ use crate::fat::{Added, FatContent, NamedFat};
 use crate::freezer::{Freezer, LoadRule};
 use crate::grind::{Mix, Patty, Target, Vessel};
 use crate::kitchen::{Grinder, Kitchen};
-use crate::plan::{Plan, Restored};
+use crate::plan::{Plan, Restored, Tested};
 use crate::tables::PAPER_ROLLS;
 use crate::units::{Mass, Volume};
 use crate::wounds::Wound;
@@ -46,6 +48,9 @@ const GRINDER: u32 = 3;
 const FREEZER: u32 = 4;
 const NAMES: u32 = 5;
 const SCALE: u32 = 6;
+const TESTED: u32 = 8;
+/// Frozen; the first is said by leaving the section out.
+const RESULTS: [Tested; 4] = [Tested::NotAsked, Tested::Awaited, Tested::Clear, Tested::DoNotEat];
 const SIDES: [Side; 2] = [Side::Left, Side::Right];
 /// Bits of a name's length in bytes.
 const NAME_BITS: u32 = 7;
@@ -59,12 +64,13 @@ pub(super) fn is_needed(plan: &Plan, names: Names) -> bool {
     let silent = Kitchen { owner: String::new(), tag: String::new(), ..kitchen.clone() };
     scale::is_needed(plan)
         || !plan.wounds().is_empty()
+        || plan.tested() != Tested::NotAsked
         || silent != usual
         || (names == Names::Included && kitchen != &silent)
 }
 
-pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
-    v1::write(bits, plan, names);
+pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names, usual: &Usual) {
+    v1::write(bits, plan, names, usual);
     let wounds = plan.wounds();
     if !wounds.is_empty() {
         section(bits, WOUNDS);
@@ -81,16 +87,21 @@ pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names) {
         section(bits, SCALE);
         scale::write(bits, plan);
     }
+    if plan.tested() != Tested::NotAsked {
+        section(bits, TESTED);
+        bits.put(RESULTS.iter().position(|result| *result == plan.tested()).unwrap_or(0) as u32, 2);
+    }
     bits.flag(false);
 }
 
-fn section(bits: &mut Writer, number: u32) {
+/// Announces a section.
+pub(super) fn section(bits: &mut Writer, number: u32) {
     bits.flag(true);
     bits.put(number, 4);
 }
 
-pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
-    let mut parts = v1::read(bits)?;
+pub(super) fn read(bits: &mut Reader, usual: &Usual) -> Result<Restored, LinkError> {
+    let mut parts = v1::read(bits, usual)?;
     while bits.flag()? {
         match bits.take(4)? {
             WOUNDS => {
@@ -115,6 +126,7 @@ pub(super) fn read(bits: &mut Reader) -> Result<Restored, LinkError> {
                 parts.kitchen.tag = v1::read_text(bits, NAME_BITS)?;
             }
             SCALE => scale::read(bits, &mut parts)?,
+            TESTED => parts.tested = RESULTS[bits.take(2)? as usize],
             _ => return Err(LinkError::Newer),
         }
     }

@@ -23,11 +23,13 @@ fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
     page.go_offline();
     page.reload();
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the plan is remembered");
-    act::press(&page, Role::Link, "Cut & pack ›");
+    act::press(&page, Role::Link, "Table");
     see::shown(&page, Role::Heading, "Table and freezer");
     act::press(&page, Role::Button, "Freeze");
     see::says(&page, Role::Region, Name::from("Freeze"), "Enter the size of your freezer");
-    act::press(&page, Role::Link, "‹ Plan");
+    act::press(&page, Role::Link, "Ahead");
+    see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Link, "Plan");
     see::shown(&page, Role::Heading, "Hindsaddle");
     act::choose(&page, "Knuckle becomes", "Grind");
     page.go_to(&link);
@@ -42,7 +44,7 @@ fn nothing_is_fetched_from_elsewhere() {
     let page = kept(Screen::DESKTOP);
     act::press(&page, Role::Button, "Save");
     act::press(&page, Role::Button, "Drawing (SVG)");
-    act::press(&page, Role::Link, "Cut & pack ›");
+    act::press(&page, Role::Link, "Table");
     see::shown(&page, Role::Heading, "Table and freezer");
     for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
         act::press(&page, Role::Button, part);

@@ -51,7 +51,7 @@ fn first_page(page: &Page, axe: &str, light: &str) {
 
 /// Every part of the second page.
 fn second_page(page: &Page, axe: &str, light: &str) {
-    act::press(page, Role::Link, "Cut & pack ›");
+    act::press(page, Role::Link, "Table");
     for part in ["Table card", "Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
@@ -63,6 +63,17 @@ fn second_page(page: &Page, axe: &str, light: &str) {
     look(page, axe, &format!("{light}: a weight that is asked about"));
 }
 
+/// Every part of the third page, of two animals.
+fn third_page(page: &Page, axe: &str, light: &str) {
+    act::press(page, Role::Link, "Ahead");
+    act::press(page, Role::Button, "Season");
+    act::press(page, Role::Button, "Add an animal cut the same way");
+    for part in ["Season", "Compare"] {
+        act::press(page, Role::Button, part);
+        look(page, axe, &format!("{light}: {part}"));
+    }
+}
+
 #[test]
 fn every_state_in_light_on_a_desk() {
     let (page, axe) = (Page::open(Screen::DESKTOP), axe());
@@ -72,6 +83,7 @@ fn every_state_in_light_on_a_desk() {
     look(&page, &axe, "light, desk: the sheets for a class");
     act::press(&page, Role::Button, "Close");
     second_page(&page, &axe, "light, desk");
+    third_page(&page, &axe, "light, desk");
 }
 
 #[test]
@@ -80,6 +92,7 @@ fn every_state_in_the_dark_on_a_phone() {
     page.prefer_dark();
     first_page(&page, &axe, "dark, phone");
     second_page(&page, &axe, "dark, phone");
+    third_page(&page, &axe, "dark, phone");
 }
 
 #[test]
@@ -88,4 +101,5 @@ fn every_state_in_forced_colours() {
     page.force_colours();
     first_page(&page, &axe, "forced colours");
     second_page(&page, &axe, "forced colours");
+    third_page(&page, &axe, "forced colours");
 }

@@ -6,5 +6,6 @@ mod meet_everyone;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod think_ahead;
 mod weigh_the_meat;
 mod work_the_plate;

@@ -15,7 +15,7 @@ use crate::see;
 
 fn at_the_labels(fragment: &str) -> Page {
     let page = Page::open_at(Screen::DESKTOP, fragment);
-    act::press(&page, Role::Link, "Cut & pack ›");
+    act::press(&page, Role::Link, "Table");
     act::press(&page, Role::Button, "Labels");
     page
 }

@@ -37,7 +37,7 @@ pub(super) fn view(props: &PartProps) -> Html {
 fn table(props: &PartProps) -> Html {
     let kitchen = props.state.plan.kitchen();
     let Some(packed) = kitchen.packed else { return html! { <p>{ text::NO_DATE }</p> } };
-    let forms = props.packed.forms();
+    let forms = props.packed().forms();
     let rows: Vec<_> = forms
         .iter()
         .filter_map(|form| best_by(*form, packed, kitchen.harvested).ok().map(|until| (*form, until)))

@@ -10,17 +10,18 @@ use super::PartProps;
 use crate::platform::files;
 use crate::store::{Msg, Notice};
 use crate::text;
+use crate::views::kitchen::rows;
 
 /// The card.
 pub(super) fn view(props: &PartProps) -> Html {
     let said = |saved: bool| Msg::Say(Notice::saved(saved));
-    let (packed, plan) = (props.packed.clone(), props.state.plan.clone());
+    let all = props.all.clone();
     let save_csv = props.send.reform(move |_: MouseEvent| {
-        said(files::save("hindsaddle-packages.csv", "text/csv", &csv(packed.rows(&plan))))
+        said(files::save("hindsaddle-packages.csv", "text/csv", &csv(rows(&all))))
     });
-    let plan = props.state.plan.clone();
+    let season = props.state.season.clone();
     let save_plan = props.send.reform(move |_: MouseEvent| {
-        let text = format!("{}\n", link::write(&plan, Names::Included));
+        let text = format!("{}\n", link::write(&season, Names::Included));
         said(files::save("hindsaddle-plan.txt", "text/plain", &text))
     });
     let send = props.send.clone();
@@ -29,7 +30,7 @@ pub(super) fn view(props: &PartProps) -> Html {
         files::opened(&event, LONGEST as u32 * 2, move |text| {
             send.emit(match text.map(|text| link::read(&text)) {
                 None => Msg::Say(Notice::FileTooLong),
-                Some(Ok(plan)) => Msg::Open(Rc::new(plan)),
+                Some(Ok(season)) => Msg::Open(Rc::new(season)),
                 Some(Err(error)) => Msg::Say(Notice::LinkRefused(error)),
             });
         });

@@ -1,6 +1,7 @@
 //! The freezer: what goes in on which day, how long a package takes, and what to do if it cannot be done.
 
-use hindsaddle_model::freezer::{Day, Freezer, LoadRule, Schedule, schedule};
+use hindsaddle_model::dates::Date;
+use hindsaddle_model::freezer::{Arrival, Day, Freezer, LoadRule, Schedule, schedule};
 use hindsaddle_model::heat::{Cold, Faces, is_too_thick};
 use hindsaddle_model::product::Product;
 use hindsaddle_model::units::{Mass, Volume};
@@ -9,18 +10,21 @@ use yew::prelude::*;
 use super::{PartProps, field};
 use crate::components::controls::{Choice, Choosable};
 use crate::text;
+use crate::views::kitchen::{arrivals, counted, first_day};
 
 /// The card.
 pub(super) fn view(props: &PartProps) -> Html {
     let freezer = props.state.plan.kitchen().freezer;
+    let arrivals = arrivals(&props.all);
     html! {
         <section class="card" aria-label={text::FREEZER}>
             <h2>{ text::FREEZER }</h2>
+            if props.all.len() > 1 { <p>{ text::for_all(counted(&props.all).count()) }</p> }
             { fields(props, freezer) }
             { match freezer {
                 None => html! { <p>{ text::NO_FREEZER }</p> },
-                Some(freezer) => match schedule(&props.packed.packages, &freezer) {
-                    Ok(plan) => days(props, &freezer, &plan),
+                Some(freezer) => match schedule(&arrivals, &freezer) {
+                    Ok(plan) => days(props, &freezer, &arrivals, &plan),
                     Err(trouble) => html! { <p class="caution" role="alert">{ text::trouble(&trouble, props.state.units) }</p> },
                 },
             } }
@@ -67,7 +71,8 @@ fn fields(props: &PartProps, freezer: Option<Freezer>) -> Html {
     }
 }
 
-fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
+fn days(props: &PartProps, freezer: &Freezer, arrivals: &[Arrival], plan: &Schedule) -> Html {
+    let first = first_day(&props.all);
     let units = props.state.units;
     let room = plan.room;
     let last = plan.days.last().map_or(Mass::ZERO, |day| day.frozen);
@@ -79,11 +84,11 @@ fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
             <table class="plain">
                 <thead><tr><th scope="col">{ text::DAY }</th><td></td><th scope="col">{ text::GOES_IN }</th><th scope="col">{ text::WAITS }</th></tr></thead>
                 <tbody>
-                    { for plan.days.iter().enumerate().map(|(index, day)| html! {
-                        <tr key={index}>
-                            <th scope="row">{ when(props, index) }</th>
+                    { for plan.days.iter().map(|day| html! {
+                        <tr key={day.day}>
+                            <th scope="row">{ when(first, day.day) }</th>
                             <td>{ filling(freezer, day, last, plan.room.likely()) }</td>
-                            <td>{ text::mass(day.mass, units) }<span class="each">{ contents(props, day) }</span></td>
+                            <td>{ text::mass(day.mass, units) }<span class="each">{ contents(arrivals, day) }</span></td>
                             <td>{ if day.waiting > Mass::grams(1.0) { text::mass(day.waiting, units) } else { "\u{2013}".into() } }</td>
                         </tr>
                     }) }
@@ -93,18 +98,18 @@ fn days(props: &PartProps, freezer: &Freezer, plan: &Schedule) -> Html {
     }
 }
 
-/// "1", or the date if the day of packing is known.
-fn when(props: &PartProps, index: usize) -> String {
-    match props.state.plan.kitchen().packed {
-        Some(packed) => text::date(packed.plus_days(index as u16)),
-        None => (index + 1).to_string(),
+/// "1", or the date if the first day of packing is known.
+fn when(first: Option<Date>, day: u16) -> String {
+    match first {
+        Some(first) => text::date(first.plus_days(day)),
+        None => (day + 1).to_string(),
     }
 }
 
 /// "8 ground, 3 stew".
-fn contents(props: &PartProps, day: &Day) -> String {
+fn contents(arrivals: &[Arrival], day: &Day) -> String {
     let count = |product: Product| {
-        day.packages.iter().filter(|index| props.packed.packages[**index].product == product).count()
+        day.packages.iter().filter(|index| arrivals[**index].package.product == product).count()
     };
     let parts: Vec<String> = Product::ALL
         .into_iter()
@@ -136,7 +141,7 @@ fn filling(freezer: &Freezer, day: &Day, last: Mass, room: Volume) -> Html {
 fn times(props: &PartProps) -> Html {
     let cold = Cold::default();
     let thickest = |product: Product| {
-        let of = props.packed.packages.iter().zip(&props.packed.wrapped);
+        let of = counted(&props.all).flat_map(|packed| packed.packages.iter().zip(&packed.wrapped));
         of.filter(|(package, _)| package.product == product)
             .map(|(_, wrapped)| wrapped.shape.block.thickness)
             .reduce(|one, other| if other > one { other } else { one })

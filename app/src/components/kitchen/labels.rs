@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use hindsaddle_model::labels::{Grid, LabelError, Nudge, Paper, Rect, Roll, Sheets, ruler};
 use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::packages::Package;
 use hindsaddle_model::tables::GRIDS;
 use hindsaddle_model::units::Length;
 use qrcodegen::{QrCode, QrCodeEcc};
@@ -14,6 +15,7 @@ use crate::components::controls::{Choice, Choosable, Stepper};
 use crate::plate::whole;
 use crate::platform::{address, picture, storage};
 use crate::text;
+use crate::views::kitchen::Packed;
 use crate::views::label_text::placed;
 
 /// How labels are printed, as it is remembered on this device.
@@ -132,7 +134,8 @@ fn paper_name(paper: Paper) -> &'static str {
 #[component]
 pub(super) fn Labels(props: &PartProps) -> Html {
     let settings = use_state(Settings::read);
-    let count = props.packed.packages.len();
+    let labels = labels_of(&props.all);
+    let count = labels.len();
     let layout = settings.layout();
     let size = layout.as_ref().ok().map(|layout| {
         let (width, height) = layout.page();
@@ -155,7 +158,7 @@ pub(super) fn Labels(props: &PartProps) -> Html {
                 <p class="hint">{ text::PRINT_HINT }</p>
                 { controls(&settings) }
             </section>
-            if let (Ok(layout), Ok(pages)) = (&layout, &pages) { { sheets(props, &settings, layout, pages) } }
+            if let (Ok(layout), Ok(pages)) = (&layout, &pages) { { sheets(props, &settings, layout, &labels, pages) } }
         </>
     }
 }
@@ -209,16 +212,30 @@ fn controls(settings: &UseStateHandle<Settings>) -> Html {
     }
 }
 
-fn sheets(props: &PartProps, settings: &Settings, layout: &Layout, pages: &[Vec<(usize, Rect)>]) -> Html {
+/// The packages of all animals, each with its animal.
+fn labels_of(all: &[Packed]) -> Vec<(&Packed, &Package)> {
+    all.iter().flat_map(|packed| packed.packages.iter().map(move |package| (packed, package))).collect()
+}
+
+fn sheets(
+    props: &PartProps,
+    settings: &Settings,
+    layout: &Layout,
+    labels: &[(&Packed, &Package)],
+    pages: &[Vec<(usize, Rect)>],
+) -> Html {
     let (width, height) = layout.page();
     let view_box = format!("0 0 {} {}", whole(hundredths(width)), whole(hundredths(height)));
+    let lines = |(packed, package): (&Packed, &Package)| {
+        packed.label(package, props.state.units, settings.blank_weight)
+    };
     let code = settings.with_code.then(|| code_of(props)).flatten();
     html! {
         <div class="label-sheets">
             { for pages.iter().enumerate().map(|(page, cells)| html! {
                 <svg key={page} class="label-sheet" viewBox={view_box.clone()} width={format!("{}mm", mm(width))} height={format!("{}mm", mm(height))}>
                     if settings.frames { { frames(layout) } }
-                    { for cells.iter().map(|(index, place)| label(props, settings, *index, *place, code.as_ref())) }
+                    { for cells.iter().map(|(index, place)| label(*index, &lines(labels[*index]), *place, code.as_ref())) }
                     if settings.frames && page == 0 { { ruler_at(hundredths(width), hundredths(height)) } }
                 </svg>
             }) }
@@ -244,10 +261,7 @@ fn frames(layout: &Layout) -> Html {
     }
 }
 
-fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code: Option<&Code>) -> Html {
-    let state = &props.state;
-    let lines =
-        props.packed.label(&state.plan, &props.packed.packages[index], state.units, settings.blank_weight);
+fn label(index: usize, lines: &[String], place: Rect, code: Option<&Code>) -> Html {
     let (x, y) = (hundredths(place.x), hundredths(place.y));
     let (width, height) = (hundredths(place.width), hundredths(place.height));
     // A code of a third of the label, at most 25 mm, at its right end.
@@ -255,7 +269,7 @@ fn label(props: &PartProps, settings: &Settings, index: usize, place: Rect, code
     let room = if code.is_some() { width - side - 100.0 } else { width };
     html! {
         <g key={index} class="one-label">
-            { for placed(&lines, (x, y), (room, height)).into_iter().enumerate().map(|(row, line)| html! {
+            { for placed(lines, (x, y), (room, height)).into_iter().enumerate().map(|(row, line)| html! {
                 <text key={row} x={line.x.to_string()} y={line.y.to_string()} font-size={line.size.to_string()} font-weight={if line.bold { "700" } else { "400" }}
                     textLength={line.pressed.map(|pressed| pressed.to_string())} lengthAdjust={line.pressed.map(|_| "spacingAndGlyphs")}>{ line.says }</text>
             }) }
@@ -279,7 +293,7 @@ fn code_of(props: &PartProps) -> Option<Code> {
     let page = page.split(['?', '#']).next().unwrap_or_default();
     // The plan's page stands in the same folder as this one.
     let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
-    let link = format!("{folder}/#{}", link::write(&props.state.plan, Names::LeftOut));
+    let link = format!("{folder}/#{}", link::write(&props.state.season, Names::LeftOut));
     let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
     let mut modules = String::new();
     for y in 0..code.size() {

@@ -19,11 +19,11 @@ use std::rc::Rc;
 
 use hindsaddle_model::kitchen::Kitchen;
 use hindsaddle_model::plan::Action;
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 pub use page::KitchenPage;
 
+use super::field::{field, tick};
 use crate::store::{Msg, State};
 use crate::text;
 use crate::views::kitchen::Packed;
@@ -33,13 +33,18 @@ use crate::views::kitchen::Packed;
 pub(super) struct PartProps {
     /// The page's state.
     pub state: Rc<State>,
-    /// The packages of its plan.
-    pub packed: Rc<Packed>,
+    /// The packages of each animal.
+    pub all: Rc<Vec<Packed>>,
     /// Told what happens.
     pub send: Callback<Msg>,
 }
 
 impl PartProps {
+    /// The packages of the animal that is shown.
+    pub(super) fn packed(&self) -> &Packed {
+        &self.all[self.state.at]
+    }
+
     /// A callback that changes what was decided about the kitchen.
     pub(super) fn on<T: 'static>(&self, change: impl Fn(&mut Kitchen, T) + 'static) -> Callback<T> {
         let plan = self.state.plan.clone();
@@ -49,32 +54,6 @@ impl PartProps {
             Msg::Act(Action::SetKitchen(Box::new(kitchen)))
         })
     }
-}
-
-/// A field with its label; `on_text` is told what was typed when it is left.
-pub(super) fn field(
-    label: &'static str,
-    kind: &'static str,
-    value: String,
-    unit: &'static str,
-    on_text: &Callback<String>,
-) -> Html {
-    let onchange = on_text.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().value());
-    // Numbers are typed as text, so that a comma does as well as a point.
-    let (kind, mode) = if kind == "number" { ("text", "decimal") } else { (kind, "text") };
-    html! {
-        <label class="field">
-            <span class="field-label">{ label }</span>
-            <span class="with-unit"><input type={kind} inputmode={mode} aria-label={label} {value} {onchange} />
-            if !unit.is_empty() { <span class="unit">{ unit }</span> }</span>
-        </label>
-    }
-}
-
-/// A box to tick.
-pub(super) fn tick(label: &'static str, checked: bool, on_tick: &Callback<bool>) -> Html {
-    let onchange = on_tick.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
-    html! { <label class="tick"><input type="checkbox" {checked} {onchange} />{ label }</label> }
 }
 
 /// A button that does one thing.

@@ -7,13 +7,13 @@ use yew::prelude::*;
 use super::{PartProps, cautions, dates, files, freezer, grinder, labels, table_card, work_order, wrapping};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
-use crate::components::header::turns;
+use crate::components::header::{Place, page_header, parts};
 use crate::store::{Msg, State};
 use crate::text;
-use crate::views::kitchen::packed;
+use crate::views::kitchen::all_packed;
 
 /// A part of the page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy)]
 enum Part {
     TableCard,
     Grinder,
@@ -42,27 +42,21 @@ pub fn KitchenPage() -> Html {
     let state = use_reducer(opening);
     use_memory(&state);
     use_listeners(&state);
-    let part = use_state(|| Part::TableCard);
+    let part = use_state(|| 0);
     let send = {
         let dispatch = state.dispatcher();
         use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
     };
-    let packed =
-        use_memo((state.plan.clone(), state.forecast.clone()), |(plan, forecast)| packed(plan, forecast));
+    let all = use_memo(state.season.clone(), |season| all_packed(season));
     let shared: Rc<State> = Rc::new((*state).clone());
-    let props = PartProps { state: shared.clone(), packed, send: send.clone() };
+    let props = PartProps { state: shared.clone(), all, send: send.clone() };
     html! {
         <div class="page kitchen">
-            { header(&shared, &send) }
+            { page_header(Place::Kitchen, &shared, &send) }
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
-            <nav class="parts" aria-label={text::PARTS_OF_KITCHEN}>
-                { for PARTS.into_iter().map(|(of, name)| {
-                    let part = part.clone();
-                    html! { <button key={name} type="button" class="segment" aria-pressed={(*part == of).to_string()} onclick={move |_| part.set(of)}>{ name }</button> }
-                }) }
-            </nav>
+            { parts(&PARTS.map(|(_, name)| name), &part) }
             <main class="kitchen-part">
-                { match *part {
+                { match PARTS[*part].0 {
                     Part::TableCard => html! { <table_card::TableCard ..props /> },
                     Part::Grinder => html! { <grinder::Grinder ..props /> },
                     Part::Wrapping => html! { <wrapping::WrappingCard ..props /> },
@@ -74,17 +68,5 @@ pub fn KitchenPage() -> Html {
                 } }
             </main>
         </div>
-    }
-}
-
-fn header(state: &Rc<State>, send: &Callback<Msg>) -> Html {
-    html! {
-        <header class="header">
-            <div class="brand"><h1>{ text::KITCHEN }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
-            <div class="tools">
-                { turns(state, send) }
-                <a class="tool" href={format!("./#{}", state.link())}>{ text::TO_PLAN }</a>
-            </div>
-        </header>
     }
 }

@@ -50,7 +50,7 @@ pub(super) fn WeighBox(props: &WeighBoxProps) -> Html {
     let (plan, units) = (&part.state.plan, part.state.units);
     let products: Vec<Product> = Product::ALL
         .into_iter()
-        .filter(|product| part.packed.packages.iter().any(|package| package.product == *product))
+        .filter(|product| part.packed().packages.iter().any(|package| package.product == *product))
         .collect();
     let target = match props.weighs {
         Weighs::Muscle(muscle) => Some(OnScale::Muscle(muscle, SIDES[*sides])),
@@ -159,7 +159,7 @@ fn Said(props: &SaidProps) -> Html {
     let sure = use_state(|| is_sure(&key(weighing)));
     let state = &part.state;
     let entry = use_memo((state.plan.clone(), weighing, state.units), |(plan, weighing, units)| {
-        entry(plan, (&state.forecast, &part.packed), *weighing, *units)
+        entry(plan, (&state.forecast, part.packed()), *weighing, *units)
     });
     let take_back = part
         .send

@@ -1,15 +1,11 @@
 //! The work order: one printed page for whoever cuts.
 
-use hindsaddle_model::anatomy::{Muscle, Side, View};
 use hindsaddle_model::forecast::MuscleForecast;
 use hindsaddle_model::product::Product;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::components::plate_drawing::silhouette;
-use crate::plate::figure::plate;
-use crate::plate::marks::marks;
-use crate::plate::whole;
+use crate::components::small_plate::small_plate;
 use crate::platform::picture;
 use crate::store::State;
 use crate::text;
@@ -36,7 +32,7 @@ pub(super) fn view(props: &PartProps) -> Html {
                     if let Some(day) = kitchen.harvested { <p>{ text::HARVESTED }{ " " }{ text::date(day) }</p> }
                     <p>{ text::tally(forecast, units) }</p>
                 </div>
-                { drawing(state) }
+                { small_plate(&state.plan, &state.forecast, "order") }
             </div>
             <table class="plain">
                 <thead><tr><th scope="col">{ text::MUSCLE_COLUMN }</th><th scope="col">{ text::LEFT_COLUMN }</th><th scope="col">{ text::EXPECTED }</th></tr></thead>
@@ -63,33 +59,4 @@ fn row(state: &State, forecast: &MuscleForecast) -> Html {
     let expect: Vec<String> = forecast.packs.iter().map(|row| text::pack_row(row, state.units)).collect();
     let expect = if expect.is_empty() { text::muscle_result(forecast, taken) } else { expect.join("; ") };
     html! { <tr key={muscle.id()}><th scope="row">{ text::muscle(muscle) }</th><td>{ becomes }</td><td>{ expect }</td></tr> }
-}
-
-/// A small plate with the cuts on it, for a page in black and white.
-fn drawing(state: &State) -> Html {
-    let plate = plate(View::Outer, state.plan.animal().species());
-    let Some(frame) = plate.frame(None, false) else { return Html::default() };
-    let cuts = |muscle: Muscle, axis: &[(f64, f64)]| {
-        let forecast = &state.forecast.muscles[muscle.index()];
-        marks(axis, &forecast.sides[Side::Left.index()], forecast.length, 0.2)
-    };
-    html! {
-        <svg class="plate bare" viewBox={frame.view_box()} aria-hidden="true">
-            <defs>{ for plate.areas.iter().map(|area| html! { <clipPath key={area.muscle.id()} id={format!("order-{}", area.muscle.id())}><path d={area.outline.clone()} /></clipPath> }) }</defs>
-            { silhouette(&plate, Html::default()) }
-            { for plate.areas.iter().map(|area| html! {
-                <g key={area.muscle.id()}>
-                    <g clip-path={format!("url(#order-{})", area.muscle.id())}>
-                        { for cuts(area.muscle, &area.axis).into_iter().enumerate().map(|(place, marks)| html! { <path key={place} class="knife" d={marks.lines} /> }) }
-                    </g>
-                    <path class="border" d={area.outline.clone()} />
-                    <text class="order-letter" x={whole(area.label.0)} y={whole(area.label.1 + 14.0)} font-size="44" text-anchor="middle">
-                        { state.plan.division(area.muscle, Side::Left).parts()[0].cut.product().map_or(text::DISCARD_MARK, text::product_mark) }
-                    </text>
-                </g>
-            }) }
-            <path class="ink" d={plate.ink.clone()} />
-            <path class="ink" d={plate.seams.clone()} />
-        </svg>
-    }
 }

@@ -9,7 +9,7 @@ use super::{PartProps, field};
 use crate::components::controls::{Choice, Choosable};
 use crate::platform::storage;
 use crate::text;
-use crate::views::kitchen::shopping;
+use crate::views::kitchen::{all_supplies, counted, shopping};
 
 /// What is there already, as it was typed.
 fn read_have() -> Vec<String> {
@@ -27,7 +27,7 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
     let units = props.state.units;
     let products: Vec<Product> = Product::ALL
         .into_iter()
-        .filter(|product| props.packed.packages.iter().any(|package| package.product == *product))
+        .filter(|product| props.packed().packages.iter().any(|package| package.product == *product))
         .collect();
     let amounts: [f64; 8] = std::array::from_fn(|place| text::typed(&have[place]).unwrap_or(0.0).max(0.0));
     let rolls =
@@ -39,7 +39,7 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
             kitchen.wrapping.spare_percent = number.max(0.0).min(250.0) as u8;
         }
     });
-    let rows = shopping(&props.packed.supplies, &amounts, units);
+    let rows = shopping(&all_supplies(&props.all), &amounts, units);
     html! {
         <section class="card" aria-label={text::WRAPPING}>
             <h2>{ text::WRAPPING }</h2>
@@ -49,6 +49,7 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
                 { field(text::SPARE, "number", wrapping.spare_percent.to_string(), "%", &on_spare) }
             </div>
             <h3>{ text::SUPPLIES }</h3>
+            if props.all.len() > 1 { <p>{ text::for_all(counted(&props.all).count()) }</p> }
             <table class="plain">
                 <thead><tr><td></td><th scope="col">{ text::NEEDED }</th><th scope="col">{ text::HAVE }</th><th scope="col">{ text::TO_BUY }</th></tr></thead>
                 <tbody>
@@ -84,7 +85,7 @@ fn wrap(props: &PartProps, product: Product) -> Html {
     let options = Wrap::ALL.map(|wrap| Choosable::new(text::wrap(wrap))).to_vec();
     let on_choose =
         props.on(move |kitchen, place: usize| kitchen.wrapping.by[product as usize] = Wrap::ALL[place]);
-    let of = props.packed.packages.iter().zip(&props.packed.wrapped);
+    let of = props.packed().packages.iter().zip(&props.packed().wrapped);
     let worst = of.filter(|(package, _)| package.product == product).map(|(_, wrapped)| wrapped.need).reduce(
         |worst, need| match (worst, need) {
             (Ok(Need::Sheet { length: one, .. }), Ok(Need::Sheet { length: other, .. })) if one > other => {

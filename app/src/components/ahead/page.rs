@@ -1,0 +1,49 @@
+//! The page put together.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::{PartProps, compare, season};
+use crate::app::{opening, use_listeners, use_memory};
+use crate::components::NoticeBar;
+use crate::components::header::{Place, page_header, parts};
+use crate::store::{Msg, State};
+use crate::text;
+
+/// A part of the page.
+#[derive(Clone, Copy)]
+enum Part {
+    Season,
+    Compare,
+}
+
+const PARTS: [(Part, &str); 2] = [(Part::Season, text::SEASON), (Part::Compare, text::COMPARE)];
+
+/// The page.
+#[component]
+pub fn AheadPage() -> Html {
+    let state = use_reducer(opening);
+    use_memory(&state);
+    use_listeners(&state);
+    let part = use_state(|| 0);
+    let send = {
+        let dispatch = state.dispatcher();
+        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
+    };
+    let shared: Rc<State> = Rc::new((*state).clone());
+    let props = PartProps { state: shared.clone(), send: send.clone() };
+    html! {
+        <div class="page kitchen">
+            { page_header(Place::Ahead, &shared, &send) }
+            <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
+            { parts(&PARTS.map(|(_, name)| name), &part) }
+            <main class="kitchen-part">
+                { match PARTS[*part].0 {
+                    Part::Season => html! { <season::SeasonCard ..props /> },
+                    Part::Compare => html! { <compare::Compare ..props /> },
+                } }
+            </main>
+        </div>
+    }
+}

@@ -1,0 +1,87 @@
+//! Someone thinks ahead: several animals in one plan, and two plans side by side.
+
+use crate::act;
+use crate::find::{Name, Role};
+use crate::page::{Page, Screen};
+use crate::see;
+
+/// The third page, by its link.
+fn ahead(screen: Screen) -> Page {
+    let page = Page::open(screen);
+    act::press(&page, Role::Link, "Ahead");
+    see::shown(&page, Role::Heading, "Think ahead");
+    page
+}
+
+#[test]
+fn animals_are_added_tested_removed_and_brought_back() {
+    let page = ahead(Screen::PHONE);
+    act::press(&page, Role::Button, "Season");
+    act::press(&page, Role::Button, "Add an animal cut the same way");
+    see::says(&page, Role::Region, Name::from("Season"), "All together");
+    act::choose(&page, "Disease test (CWD): 2 Doe", "Do not eat");
+    see::says(&page, Role::Region, Name::from("Season"), "how to dispose of it");
+    act::choose(&page, "Disease test (CWD): 2 Doe", "Result awaited");
+    see::says(&page, Role::Region, Name::from("Season"), "eat none of it until the result is there");
+    see::no_sideways_scrolling(&page);
+    act::press(&page, Role::Button, "Remove: 2 Doe");
+    see::says(&page, Role::Region, Name::from("Season"), "There is one animal so far");
+    act::press(&page, Role::Button, "Undo");
+    see::says(&page, Role::Region, Name::from("Season"), "eat none of it until the result is there");
+}
+
+#[test]
+fn a_season_goes_along_to_the_table_and_to_a_partner() {
+    let page = ahead(Screen::DESKTOP);
+    act::press(&page, Role::Button, "Season");
+    act::press(&page, Role::Button, "Add an animal cut the same way");
+    act::choose(&page, "Disease test (CWD): 2 Doe", "Result awaited");
+    act::press(&page, Role::Link, "Table");
+    see::shown(&page, Role::Heading, "Table and freezer");
+    see::is(&page, Role::Button, "2 Doe", "pressed");
+    act::press(&page, Role::Button, "Wrap");
+    see::says(&page, Role::Region, Name::from("Wrap"), "For all 2 animals");
+    act::press(&page, Role::Button, "Labels");
+    page.until("labels of both animals, one of them to be held", || {
+        let labels =
+            page.script("[...document.querySelectorAll('.one-label')].map((label) => label.textContent)");
+        let labels: Vec<String> = labels
+            .as_array()
+            .into_iter()
+            .flatten()
+            .map(|label| label.as_str().unwrap_or_default().to_owned())
+            .collect();
+        let of = |words: &str| labels.iter().filter(|label| label.contains(words)).count();
+        let (first, second, held) = (of("1 Doe"), of("2 Doe"), of("HOLD: test result awaited"));
+        if first > 20 && first == second && held == second {
+            Ok(())
+        } else {
+            Err(format!("{first} {second} {held}"))
+        }
+    });
+    act::press(&page, Role::Link, "Plan");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    see::is(&page, Role::Button, "2 Doe", "pressed");
+    let fragment = page.fragment_of_plan();
+    assert!(fragment.starts_with("#3"), "{fragment}");
+    let theirs = page.open_in_second_profile(Screen::PHONE, &fragment);
+    see::is(&theirs, Role::Button, "1 Doe", "pressed");
+    act::press(&theirs, Role::Button, "2 Doe");
+    see::is(&theirs, Role::Button, "2 Doe", "pressed");
+    see::no_sideways_scrolling(&theirs);
+}
+
+#[test]
+fn two_plans_stand_side_by_side() {
+    let page = ahead(Screen::PHONE);
+    act::press(&page, Role::Button, "Compare");
+    see::says(&page, Role::Region, Name::from("Compare"), "paste the link of another plan");
+    act::fill(&page, Role::Textbox, "Paste a link here to compare with it", "https://example.org/#1nonsense");
+    act::press(&page, Role::Heading, "Compare");
+    see::shown(&page, Role::Alert, Name::Any);
+    let example = page.fragment_of_plan();
+    act::fill(&page, Role::Textbox, "Paste a link here to compare with it", &example);
+    act::press(&page, Role::Heading, "Compare");
+    see::says(&page, Role::Region, Name::from("Compare"), "Knife work");
+    see::no_sideways_scrolling(&page);
+}
