@@ -57,7 +57,7 @@ fn names_go_along_only_if_that_is_ticked() {
     act::fill(&page, Role::Textbox, "Title of the plan", "north ridge doe");
     act::press(&page, Role::Heading, "Hindsaddle");
     at(&page, "Share");
-    let silent = page.fragment_of_plan();
+    let silent = page.fragment();
     act::press(&page, Role::Checkbox, "Titles, names and tags, too");
     see::says(&page, Role::Region, Name::from("Share"), "(“north ridge doe”)");
     page.until("an address with the title", || {
