@@ -66,7 +66,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
     let size = (15.0 / scene.pixels).max(20.0).min(64.0);
-    let antlers = || html! { <path class="antlers" d={plate.antlers.clone()} /> };
+    let antlers = || plate.antlers.iter().map(|antler| html! { <path class="antlers" d={antler.clone()} /> }).collect::<Html>();
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
         <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
