@@ -77,8 +77,11 @@ fn the_contour_passes_through_its_landmarks() {
         for name in names.iter().chain(wanted) {
             let at = deer.landmark(name);
             let at = Point::new(at.x * 1000.0, at.y * -1000.0);
-            let gap =
-                deer.contour.segments().map(|line| line.nearest(at, 0.01).distance_sq).fold(f64::MAX, f64::min);
+            let gap = deer
+                .contour
+                .segments()
+                .map(|line| line.nearest(at, 0.01).distance_sq)
+                .fold(f64::MAX, f64::min);
             assert!(gap.sqrt() <= 40.0, "{view:?} {name}: {:.0} thousandths away", gap.sqrt());
         }
     }
