@@ -13,8 +13,9 @@ use crate::components::{
     AnimalCard, ClassSheets, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar,
     PackingCard, PlateStage, Tally,
 };
+use crate::kept;
 use crate::platform::keys::Key;
-use crate::platform::{address, keys, screen, storage, updates};
+use crate::platform::{address, clock, keys, screen, storage, updates};
 use crate::store::{Msg, Notice, State, Tool, link_of};
 use crate::text::Units;
 
@@ -56,7 +57,10 @@ fn opened() -> State {
         _ => Units::Pounds,
     };
     let fragment = address::fragment();
-    let example = || Season::from(Plan::new(Animal::example()));
+    if let Some(latest) = latest_here(&fragment) {
+        return State::new(latest, None, units, unreadable);
+    }
+    storage::write_for_now(storage::ADDRESS, &fragment);
     match link::read(&fragment) {
         // The address of one's own season leaves out its names: the remembered one is the same and more.
         Ok(season) => match remembered {
@@ -75,6 +79,27 @@ fn opened() -> State {
     }
 }
 
+/// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
+/// than the memory, and another window may have written over what the browser remembers.
+fn latest_here(fragment: &str) -> Option<Season> {
+    let written = storage::read_for_now(storage::ADDRESS)?;
+    let steps = storage::read_for_now(storage::STEPS)?;
+    (written == fragment).then_some(())?;
+    link::read(steps.lines().next()?).ok()
+}
+
+/// The season that stands there before anybody decides anything.
+fn example() -> Season {
+    Plan::new(Animal::example()).into()
+}
+
+/// Puts a season among those that are kept; false if there is no room.
+pub(crate) fn put_aside(season: &Season) -> bool {
+    let list = kept::read(&storage::read(storage::KEPT).unwrap_or_default());
+    kept::with(list, &clock::day(), &link::write(season, Names::Included))
+        .is_some_and(|list| storage::write(storage::KEPT, &kept::write(&list)))
+}
+
 /// Keeps the address and the storage at the plan.
 #[hook]
 pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
@@ -87,10 +112,20 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }
     });
+    use_effect_with(state.aside.clone(), |aside| {
+        if let Some(season) = aside
+            && **season != example()
+        {
+            put_aside(season);
+        }
+    });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
     use_effect_with((state.season.clone(), state.names_travel), move |(season, names_travel)| {
         let text = link_of(season, *names_travel);
-        let waiting = Timeout::new(ADDRESS_DELAY, move || address::replace_fragment(&text));
+        let waiting = Timeout::new(ADDRESS_DELAY, move || {
+            address::replace_fragment(&text);
+            storage::write_for_now(storage::ADDRESS, &text);
+        });
         move || drop(waiting)
     });
     use_effect_with(state.units, |units| {
@@ -108,9 +143,12 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     use_effect_with((), move |()| {
         let opened = dispatch.clone();
-        let address = address::on_change(move |fragment| match link::read(&fragment) {
-            Ok(season) => opened.dispatch(Msg::Open(Rc::new(season))),
-            Err(error) => opened.dispatch(Msg::Say(Notice::LinkRefused(error))),
+        let address = address::on_change(move |fragment| {
+            storage::write_for_now(storage::ADDRESS, &fragment);
+            opened.dispatch(match link::read(&fragment) {
+                Ok(season) => Msg::Open(Rc::new(season)),
+                Err(error) => Msg::Say(Notice::LinkRefused(error)),
+            });
         });
         let told = dispatch.clone();
         let newer = updates::on_newer(move || told.dispatch(Msg::Say(Notice::Newer)));

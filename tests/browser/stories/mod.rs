@@ -3,9 +3,11 @@
 mod camp_without_signal;
 mod go_to_the_freezer;
 mod meet_everyone;
+mod never_lose;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod share_a_plan;
 mod think_ahead;
 mod weigh_the_meat;
 mod work_the_plate;
