@@ -248,6 +248,7 @@ impl State {
             Change::Act(..)
             | Change::AddLike(_)
             | Change::CopyCuts { .. }
+            | Change::TakeCuts(..)
             | Change::Move { .. }
             | Change::Remove(_)
             | Change::SetPartners(_) => None,
@@ -256,7 +257,11 @@ impl State {
             Change::AddLike(place) => place + 1,
             Change::Move { to, .. } => *to,
             Change::Remove(place) if *place < self.at => self.at - 1,
-            Change::Act(..) | Change::CopyCuts { .. } | Change::Remove(_) | Change::SetPartners(_) => self.at,
+            Change::Act(..)
+            | Change::CopyCuts { .. }
+            | Change::TakeCuts(..)
+            | Change::Remove(_)
+            | Change::SetPartners(_) => self.at,
         };
         match self.season.apply(change) {
             Ok(changed) => {

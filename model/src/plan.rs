@@ -14,6 +14,7 @@ use crate::scale::{self, OnScale, Weighing};
 use crate::tables;
 use crate::units::{Length, Mass};
 use crate::weighed;
+use crate::wishes::Wishes;
 use crate::wounds::{MOST_WOUNDS, Wound};
 
 /// How much meat the shot spoiled.
@@ -158,6 +159,7 @@ pub struct Plan {
     packing: Packing,
     wounds: Vec<Wound>,
     kitchen: Kitchen,
+    wishes: Wishes,
     weighings: Vec<Weighing>,
     own: Own,
     tested: Tested,
@@ -240,6 +242,8 @@ pub enum Action {
     },
     /// The household's own figures, or the table's if they say nothing.
     UseOwn(Own),
+    /// What is wished of the animal.
+    SetWishes(Box<Wishes>),
     /// What the test for a disease says.
     SetTested(Tested),
     /// Every muscle back to its usual product; animal, losses, wounds and packing stay.
@@ -270,6 +274,7 @@ impl Plan {
             packing: Packing::default(),
             wounds: Vec::new(),
             kitchen: Kitchen::default(),
+            wishes: Wishes::default(),
             weighings: Vec::new(),
             own: Own::default(),
             tested: Tested::NotAsked,
@@ -307,6 +312,10 @@ impl Plan {
     /// The household's own figures that are in it.
     pub fn own(&self) -> &Own {
         &self.own
+    }
+    /// What is wished of the animal: see [`crate::planner`].
+    pub fn wishes(&self) -> &Wishes {
+        &self.wishes
     }
     /// What the test for a disease says.
     pub fn tested(&self) -> Tested {
@@ -382,6 +391,7 @@ impl Plan {
             }
             Action::Weigh { target, mass } => scale::set(&mut plan.weighings, target, mass)?,
             Action::UseOwn(own) => plan.own = own,
+            Action::SetWishes(wishes) => plan.wishes = wishes.checked().map_err(Refusal::Wishes)?,
             Action::SetTested(tested) => plan.tested = tested,
             Action::ResetCuts => plan.divisions = Plan::new(plan.animal).divisions,
         }
@@ -421,6 +431,7 @@ impl Plan {
             scale::set(&mut plan.weighings, target, Some(mass))?;
         }
         plan.own = parts.own;
+        plan.wishes = parts.wishes.checked().map_err(Refusal::Wishes)?;
         plan.tested = parts.tested;
         Ok(plan)
     }
@@ -478,6 +489,7 @@ pub(crate) struct Restored {
     pub(crate) packing: Packing,
     pub(crate) wounds: Vec<Wound>,
     pub(crate) kitchen: Kitchen,
+    pub(crate) wishes: Wishes,
     pub(crate) weighings: Vec<Weighing>,
     pub(crate) own: Own,
     pub(crate) tested: Tested,

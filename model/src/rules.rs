@@ -6,6 +6,7 @@ use crate::kitchen::KitchenError;
 use crate::product::{self, Cut, Product, RoastSize};
 use crate::tables;
 use crate::units::{Length, Mass};
+use crate::wishes::WishError;
 
 /// Why a product is a poor choice, wants care, or is not possible. The sentence is the page's.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -168,6 +169,8 @@ pub enum Refusal {
     },
     /// A wound beside the animal, or larger than is computed.
     WoundOffThePlate,
+    /// What is wished cannot be.
+    Wishes(WishError),
     /// More animals than a season holds.
     TooManyAnimals {
         /// The most allowed.

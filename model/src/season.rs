@@ -31,6 +31,8 @@ pub enum Change {
         /// To which.
         to: usize,
     },
+    /// The cuts of a plan that is no part of the season, as the planner proposes one.
+    TakeCuts(usize, Box<Plan>),
     /// An animal to another place.
     Move {
         /// From where.
@@ -115,6 +117,9 @@ impl Season {
             Change::CopyCuts { from, to } if from < count && to < count => {
                 season.animals[to] = self.animals[to].cut_like(&self.animals[from]);
             }
+            Change::TakeCuts(place, plan) if place < count => {
+                season.animals[place] = self.animals[place].cut_like(&plan);
+            }
             Change::Move { from, to } if from < count && to < count => {
                 let moved = season.animals.remove(from);
                 season.animals.insert(to, moved);
@@ -125,6 +130,7 @@ impl Season {
             Change::SetPartners(partners) => season.partners = partners,
             Change::Act(..)
             | Change::AddLike(_)
+            | Change::TakeCuts(..)
             | Change::CopyCuts { .. }
             | Change::Move { .. }
             | Change::Remove(_) => {}

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on has failed")]
 
 mod animals;
+mod assignment;
 mod changes;
 mod coverage;
 mod damage;
@@ -23,6 +24,7 @@ mod oracle;
 mod own;
 mod packages;
 mod pieces;
+mod planner;
 mod reference;
 mod rules;
 mod scale;

@@ -1,10 +1,16 @@
 //! Words of the third page and of what all pages share: their names, and those of the animals.
 
+use hindsaddle_model::anatomy::Muscle;
 use hindsaddle_model::plan::{Plan, Tested};
+use hindsaddle_model::planner::assignment::{Found, SHORT};
+use hindsaddle_model::planner::{Lack, Proposed, Unmet, Why};
+use hindsaddle_model::product::Product;
 use hindsaddle_model::season::Season;
+use hindsaddle_model::units::Mass;
+use hindsaddle_model::wishes::{Demand, WishError};
 
 use super::names;
-use super::numbers::Units;
+use super::numbers::{self, Units};
 use super::sentences::animal_line;
 
 /// The name of a page: the plan, thinking ahead, the kitchen.
@@ -237,4 +243,163 @@ pub fn season_line(season: &Season, units: Units) -> String {
         count => format!(", and {} more", count - 1),
     };
     format!("{title}{}{more}", animal_line(plan, units))
+}
+
+// Wishes.
+
+/// The part.
+pub const WISHES: &str = "Wishes";
+/// What a dinner is.
+pub fn dinner(people: u8, mass: &str) -> String {
+    let table = if people == 1 { "one person".to_owned() } else { format!("{people} people") };
+    format!(
+        "Say what you want to eat, and the planner finds the cuts. A dinner is {mass} of meat: a meal for {table}, as under Packing on the plan\u{2019}s page."
+    )
+}
+/// Nothing is wished.
+pub const NO_WISHES: &str = "Nothing is wished yet.";
+/// An invented example.
+pub const EXAMPLE_WISHES: &str =
+    "Try an invented example: 8 roast dinners, 20 of ground meat, the tenderloin whole";
+/// How much of a product is wished.
+pub const WISH_KINDS: [&str; 4] = ["The rest", "Dinners", "Share of the meat", "None"];
+/// The number of a wish.
+pub fn product_wish(product: Product, kind: &str) -> String {
+    format!("{}: {}", super::product(product), kind.to_ascii_lowercase())
+}
+/// What muscles must and must not become.
+pub const DEMANDS: &str = "Must and never";
+/// Nothing chosen.
+pub const NEW_DEMAND: &str = "Choose a muscle";
+/// Nothing chosen.
+pub const WHICH_DEMAND: &str = "Choose";
+/// The muscle.
+pub const DEMAND_MUSCLE: &str = "Muscle";
+/// What it must be.
+pub const DEMAND_WHAT: &str = "What about it";
+/// The most pieces.
+pub const MOST_PIECES: &str = "At most so many roasts, steaks and chops (empty: no limit)";
+/// Find it.
+pub const PLAN_WISHES: &str = "Find the best plan";
+/// It is being found.
+pub fn planning(nodes: u64) -> String {
+    format!("Looking: {nodes} ways so far\u{2026}")
+}
+/// Impossible.
+pub fn too_much_work(least: u32) -> String {
+    format!("What must be takes at least {least} pieces. Allow more, or take a \u{201c}must\u{201d} away.")
+}
+/// A demand.
+pub fn demand(demand: Demand) -> String {
+    let product = |product: Product| super::product(product).to_ascii_lowercase();
+    match demand {
+        Demand::Keep => "stays as it is".into(),
+        Demand::Whole => "one whole roast".into(),
+        Demand::Must(of) => format!("must be {}", product(of)),
+        Demand::Never(of) => format!("never {}", product(of)),
+    }
+}
+/// A demand on a muscle.
+pub fn demand_on(muscle: Muscle, of: Demand) -> String {
+    format!("{}: {}", super::muscle(muscle), demand(of))
+}
+/// The answer.
+pub const PROPOSAL: &str = "The best plan for it";
+/// Before.
+pub const AS_IT_IS: &str = "As it is";
+/// After.
+pub const AS_WISHED: &str = "As wished";
+/// Everything wished is there.
+pub const ALL_MET: &str = "Every wish is met, in the likely case.";
+/// Take it.
+pub const USE_PROPOSAL: &str = "Use this plan";
+/// Do not.
+pub const LEAVE_PROPOSAL: &str = "Leave it";
+/// Over the reasons.
+pub const WHY_SO: &str = "Why each muscle";
+
+/// What could not be met, by how much and why.
+pub fn unmet(unmet: &Unmet, units: Units) -> String {
+    let tenths = (unmet.dinners * 10.0).round().max(1.0) as u32;
+    let number =
+        if tenths % 10 == 0 { (tenths / 10).to_string() } else { format!("{}.{}", tenths / 10, tenths % 10) };
+    let dinners = if tenths == 10 { "dinner" } else { "dinners" };
+    let why = match unmet.lack {
+        Lack::NothingLeft => "no muscle is left that can become it.",
+        Lack::KnifeWork => "more of it is more knife work than you allow.",
+        Lack::OtherWishes => "the other wishes have what is left.",
+    };
+    format!(
+        "{number} {} {dinners} short ({}): {why}",
+        super::product(unmet.product).to_ascii_lowercase(),
+        numbers::mass(unmet.missing, units)
+    )
+}
+
+/// Proven, or how far from best it may be.
+pub fn how_sure(found: &Found, units: Units) -> String {
+    if found.is_proven {
+        return format!("Proven: no way to cut it meets this better. {} ways were looked into.", found.nodes);
+    }
+    let worth = Mass::grams((found.cost - found.bound) as f64 / SHORT as f64);
+    format!(
+        "Stopped after {} ways. A better plan may exist, by the worth of {} of a missing wish at most.",
+        found.nodes,
+        numbers::mass(worth, units)
+    )
+}
+
+/// A muscle, what it is to become, and why.
+pub fn proposed(row: &Proposed) -> String {
+    let product = |of: Product| super::product(of).to_ascii_lowercase();
+    let becomes = match row.sides {
+        None => "stays".to_owned(),
+        Some([left, right]) if left == right => product(left),
+        Some([left, right]) => format!("{} left, {} right", product(left), product(right)),
+    };
+    let why = match row.why {
+        Why::Kept => "it was to stay as it is".to_owned(),
+        Why::Demanded(of) => format!("because of \u{201c}{}\u{201d}", demand(of)),
+        Why::BestUse => "its best use".to_owned(),
+        Why::Wished(of) => format!("the wish for {} needs it", product(of)),
+        Why::Enough(usual) => format!("usually {}, and of that there is enough", product(usual)),
+        Why::Otherwise => "fits the wishes with less loss than its usual use".to_owned(),
+    };
+    format!("{}: {becomes} \u{2013} {why}", super::muscle(row.muscle))
+}
+
+/// Why wishes cannot be.
+pub fn wish_error(error: &WishError) -> String {
+    let product = |of: Product| super::product(of).to_ascii_lowercase();
+    match error {
+        WishError::TooManyDinners { most } => format!("At most {most} dinners of one kind can be planned."),
+        WishError::SharesOverAll { total } => {
+            format!("The shares add up to {total} % of the meat. Make them 100 % or less.")
+        }
+        WishError::KnifeWorkOutOfRange { most } => format!("A limit of knife work is {most} pieces at most."),
+        WishError::TooManyDemands { most } => {
+            format!("{most} is the most of \u{201c}must\u{201d} and \u{201c}never\u{201d}. Remove one first.")
+        }
+        WishError::Contradiction { muscle, one, other } => format!(
+            "{}: \u{201c}{}\u{201d} and \u{201c}{}\u{201d} cannot both be. Remove one of them first.",
+            super::muscle(*muscle),
+            demand(*one),
+            demand(*other)
+        ),
+        WishError::NoneOfIt { muscle, demand: of, product: none } => format!(
+            "{}: \u{201c}{}\u{201d}, but no {} is wished. Wish for some, or take that away.",
+            super::muscle(*muscle),
+            demand(*of),
+            product(*none)
+        ),
+        WishError::Impossible { muscle, product: of, .. } => {
+            format!("{} cannot become {}.", super::muscle(*muscle), product(*of))
+        }
+        WishError::NothingLeft { muscle } => {
+            format!(
+                "{}: nothing is left that it may become. Take a \u{201c}never\u{201d} away.",
+                super::muscle(*muscle)
+            )
+        }
+    }
 }

@@ -12,6 +12,7 @@ mod scale;
 mod v1;
 mod v2;
 mod v3;
+mod wishes;
 
 use bits::{Reader, Writer};
 use data_encoding::BASE64URL_NOPAD;

@@ -25,6 +25,7 @@ use crate::packing::{Appetite, PackBy, Packing};
 use crate::plan::{self, Care, Division, Losses, Part, Plan, Restored, Shot, Tested};
 use crate::product::{Cut, Product, RoastSize};
 use crate::units::{Length, Mass};
+use crate::wishes::Wishes;
 
 // The orders below are version 1's own: a later change of an `ALL` must not change a link.
 const SPECIES: [Species; 12] = [
@@ -381,6 +382,7 @@ pub(super) fn read(bits: &mut Reader, usual: &Usual) -> Result<Restored, LinkErr
         kitchen: Kitchen::default(),
         weighings: Vec::new(),
         own: Own::default(),
+        wishes: Wishes::default(),
         tested: Tested::NotAsked,
     })
 }

@@ -18,6 +18,7 @@
 //! | 6 | weighings, in their order; for each its target | 6; 7 |
 //! |   | and its grams: bits below the highest, these bits; how many packages, 0 for all, behind them | 5, 0 to 18; 8 |
 //! |   | own figures? percent of meat + 32, for each group: the table's?, else percent + 32 | 1; 6, 1, 6 |
+//! | 7 | the wishes: see [`super::wishes`] | |
 //! | 8 | what the test for disease says | 2 |
 //!
 //! A target is a group times 3 and 0 for both sides, 1 left, 2 right; 78 is all meat, 79 the tub, and 80 and up the
@@ -28,7 +29,7 @@
 
 use super::bits::{Reader, Writer};
 use super::v1::Usual;
-use super::{LinkError, Names, scale, v1};
+use super::{LinkError, Names, scale, v1, wishes};
 use crate::anatomy::Side;
 use crate::dates::Date;
 use crate::fat::{Added, FatContent, NamedFat};
@@ -38,6 +39,7 @@ use crate::kitchen::{Grinder, Kitchen};
 use crate::plan::{Plan, Restored, Tested};
 use crate::tables::PAPER_ROLLS;
 use crate::units::{Mass, Volume};
+use crate::wishes::Wishes;
 use crate::wounds::Wound;
 use crate::wrap::{Fold, Wrap, Wrapping};
 
@@ -48,6 +50,7 @@ const GRINDER: u32 = 3;
 const FREEZER: u32 = 4;
 const NAMES: u32 = 5;
 const SCALE: u32 = 6;
+const WISHES: u32 = 7;
 const TESTED: u32 = 8;
 /// Frozen; the first is said by leaving the section out.
 const RESULTS: [Tested; 4] = [Tested::NotAsked, Tested::Awaited, Tested::Clear, Tested::DoNotEat];
@@ -63,6 +66,7 @@ pub(super) fn is_needed(plan: &Plan, names: Names) -> bool {
     let usual = Kitchen::default();
     let silent = Kitchen { owner: String::new(), tag: String::new(), ..kitchen.clone() };
     scale::is_needed(plan)
+        || *plan.wishes() != Wishes::default()
         || !plan.wounds().is_empty()
         || plan.tested() != Tested::NotAsked
         || silent != usual
@@ -86,6 +90,10 @@ pub(super) fn write(bits: &mut Writer, plan: &Plan, names: Names, usual: &Usual)
     if scale::is_needed(plan) {
         section(bits, SCALE);
         scale::write(bits, plan);
+    }
+    if *plan.wishes() != Wishes::default() {
+        section(bits, WISHES);
+        wishes::write(bits, plan.wishes());
     }
     if plan.tested() != Tested::NotAsked {
         section(bits, TESTED);
@@ -126,6 +134,7 @@ pub(super) fn read(bits: &mut Reader, usual: &Usual) -> Result<Restored, LinkErr
                 parts.kitchen.tag = v1::read_text(bits, NAME_BITS)?;
             }
             SCALE => scale::read(bits, &mut parts)?,
+            WISHES => parts.wishes = wishes::read(bits)?,
             TESTED => parts.tested = RESULTS[bits.take(2)? as usize],
             _ => return Err(LinkError::Newer),
         }

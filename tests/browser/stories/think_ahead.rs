@@ -1,7 +1,7 @@
 //! Someone thinks ahead: several animals in one plan, and two plans side by side.
 
 use crate::act;
-use crate::find::{Name, Role};
+use crate::find::{Name, Role, starting};
 use crate::page::{Page, Screen};
 use crate::see;
 
@@ -84,4 +84,50 @@ fn two_plans_stand_side_by_side() {
     act::press(&page, Role::Heading, "Compare");
     see::says(&page, Role::Region, Name::from("Compare"), "Knife work");
     see::no_sideways_scrolling(&page);
+}
+
+#[test]
+fn wishes_become_the_best_plan_and_undo_takes_it_back() {
+    let page = ahead(Screen::PHONE);
+    act::press(&page, Role::Button, starting("Try an invented example"));
+    act::press(&page, Role::Button, "Find the best plan");
+    see::says(
+        &page,
+        Role::Region,
+        Name::from("The best plan for it"),
+        "Proven: no way to cut it meets this better",
+    );
+    see::says(&page, Role::Region, Name::from("The best plan for it"), "Every wish is met, in the likely case");
+    see::says(
+        &page,
+        Role::Region,
+        Name::from("The best plan for it"),
+        "because of \u{201c}one whole roast\u{201d}",
+    );
+    see::no_sideways_scrolling(&page);
+    let before = page.fragment_of_plan();
+    act::press(&page, Role::Button, "Use this plan");
+    see::gone(&page, Role::Region, "The best plan for it");
+    assert_ne!(page.fragment_of_plan(), before);
+    act::press(&page, Role::Button, "Undo");
+    assert_eq!(page.fragment_of_plan(), before);
+}
+
+#[test]
+fn wishes_that_contradict_each_other_name_the_pair() {
+    let page = ahead(Screen::DESKTOP);
+    for what in ["must be roast", "never roast"] {
+        act::choose(&page, "Muscle", "Tenderloin");
+        act::choose(&page, "What about it", what);
+    }
+    see::says(
+        &page,
+        Role::Alert,
+        Name::Any,
+        "Tenderloin: \u{201c}must be roast\u{201d} and \u{201c}never roast\u{201d} cannot both be",
+    );
+    act::fill(&page, Role::Textbox, "At most so many roasts, steaks and chops (empty: no limit)", "0");
+    act::press(&page, Role::Heading, "Wishes");
+    act::press(&page, Role::Button, "Find the best plan");
+    see::says(&page, Role::Alert, Name::Any, "takes at least");
 }

@@ -69,7 +69,8 @@ pub(super) fn Compare(props: &PartProps) -> Html {
     }
 }
 
-fn table(props: &PartProps, plans: [&(String, &Plan); 2]) -> Html {
+/// Two plans, each by its name.
+pub(super) fn table(props: &PartProps, plans: [&(String, &Plan); 2]) -> Html {
     let units = props.state.units;
     html! {
         <>

@@ -1,5 +1,5 @@
 //! The third page: thinking ahead. Several animals of a season, two plans
-//! side by side, plans that are shared and kept. It is a program of its
+//! side by side, plans that are shared and kept, and a plan made from wishes. It is a program of its
 //! own, as the second page is.
 
 mod compare;
@@ -7,6 +7,7 @@ mod kept;
 mod page;
 mod season;
 mod share;
+mod wishes;
 
 use std::rc::Rc;
 

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, compare, kept, season, share};
+use super::{PartProps, compare, kept, season, share, wishes};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
@@ -14,13 +14,15 @@ use crate::text;
 /// A part of the page.
 #[derive(Clone, Copy)]
 enum Part {
+    Wishes,
     Season,
     Compare,
     Share,
     Kept,
 }
 
-const PARTS: [(Part, &str); 4] = [
+const PARTS: [(Part, &str); 5] = [
+    (Part::Wishes, text::WISHES),
     (Part::Season, text::SEASON),
     (Part::Compare, text::COMPARE),
     (Part::Share, text::SHARE),
@@ -47,6 +49,7 @@ pub fn AheadPage() -> Html {
             { parts(&PARTS.map(|(_, name)| name), &part) }
             <main class="kitchen-part">
                 { match PARTS[*part].0 {
+                    Part::Wishes => html! { <wishes::WishesCard ..props /> },
                     Part::Season => html! { <season::SeasonCard ..props /> },
                     Part::Compare => html! { <compare::Compare ..props /> },
                     Part::Share => share::view(&props),
