@@ -3,10 +3,11 @@
 use hindsaddle_model::anatomy::{Muscle, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Sex, Species, Weighed};
 use hindsaddle_model::forecast::forecast;
-use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::link::Names;
 use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::scale::OnScale;
 use hindsaddle_model::units::Mass;
+use hindsaddle_tests::write;
 
 use super::go_to_the_freezer::at_the_table;
 use crate::act;
@@ -129,7 +130,7 @@ fn weighed_doe(kilograms: f64) -> String {
         let target = OnScale::Muscle(muscle, Sides::Both);
         plan.apply(Action::Weigh { target, mass }).expect("a weight").plan
     });
-    format!("#{}", link::write(&plan, Names::LeftOut))
+    format!("#{}", write(&plan, Names::LeftOut))
 }
 
 #[test]
@@ -142,7 +143,7 @@ fn own_figures_are_kept_only_when_asked_and_used_only_by_a_tap() {
     see::says(&page, Role::Region, own, "white tailed doe adult hanging 30000 g");
     // Another animal of the species starts as the table has it, until somebody asks.
     let next = Plan::new(Animal::example());
-    page.go_to(&format!("#{}", link::write(&next, Names::LeftOut)));
+    page.go_to(&format!("#{}", write(&next, Names::LeftOut)));
     act::press(&page, Role::Link, "Cut & pack ›");
     see::says(&page, Role::Region, own, "From 1 other animal of this species: ");
     see::says(&page, Role::Region, own, "Backstrap +");
