@@ -5,7 +5,9 @@
 //! ledger is moved by what its scenarios have in common with what was weighed. The ledger is then closed: the
 //! lines inside the weight that was entered are scaled together until they and the meat are that weight again.
 
-use crate::anatomy::Side;
+use std::num::NonZeroU8;
+
+use crate::anatomy::{Muscle, Side};
 use crate::animal::Weighed;
 use crate::carcass::{self, Carcass, Scenarios};
 use crate::ensemble::SCENARIOS;
@@ -55,42 +57,18 @@ impl<'a> Prior<'a> {
     }
 
     fn expected(&mut self, target: OnScale) -> Option<Scenarios<f64>> {
-        let (plan, carcass) = (self.plan, self.carcass);
-        let mut grams: Scenarios<f64> = match target {
+        let plan = self.plan;
+        let mut grams = match target {
             OnScale::Muscle(muscle, sides) => {
                 let clean = Side::ALL.into_iter().filter(|side| sides.includes(*side));
-                let part: f64 = clean.map(|side| 1.0 - wounds::share(plan.wounds(), muscle, side)).sum();
-                carcass.muscles[muscle.index()].iter().map(|mass| mass.to_grams() * part).collect()
+                let mut parts = [0.0; Muscle::COUNT];
+                parts[muscle.index()] =
+                    clean.map(|side| 1.0 - wounds::share(plan.wounds(), muscle, side)).sum();
+                self.together(&parts)
             }
-            OnScale::Lot => {
-                let taken = carcass::parts_taken(plan);
-                let of = |scenario: usize| {
-                    carcass
-                        .muscles
-                        .iter()
-                        .zip(taken)
-                        .map(|(mass, taken)| mass[scenario] * taken)
-                        .sum::<Mass>()
-                };
-                (0..SCENARIOS).map(|scenario| of(scenario).to_grams() * 2.0).collect()
-            }
-            OnScale::Tub => {
-                self.landed().mass[Product::Grind as usize].iter().map(|mass| mass.to_grams()).collect()
-            }
-            OnScale::Packages(product, count) => {
-                let (per_tub, pack) = finished(plan, product);
-                let landed = self.landed();
-                let of = |(mass, packs): (&Mass, &u32)| {
-                    let all = mass.to_grams() * per_tub;
-                    match (count, pack) {
-                        (None, _) => all,
-                        // So many full packs, if there is meat for so many.
-                        (Some(count), Some(pack)) => all.min(pack.to_grams() * f64::from(count.get())),
-                        (Some(count), None) => all * (f64::from(count.get()) / f64::from(*packs)).min(1.0),
-                    }
-                };
-                landed.mass[product as usize].iter().zip(&landed.packs[product as usize]).map(of).collect()
-            }
+            OnScale::Lot => self.together(&carcass::parts_taken(plan).map(|taken| taken * 2.0)),
+            OnScale::Tub => self.finished(Product::Grind, None, (1.0, None)),
+            OnScale::Packages(product, count) => self.finished(product, count, finished(plan, product)),
         };
         // Less than a gram is nothing.
         if grams.iter().any(|grams| *grams < 1.0) {
@@ -102,8 +80,33 @@ impl<'a> Prior<'a> {
         Some(grams)
     }
 
-    fn landed(&mut self) -> &Landed {
-        self.landed.get_or_insert_with(|| forecast::landed(self.plan, self.carcass))
+    /// So much of each muscle of one side, in grams.
+    fn together(&self, parts: &[f64; Muscle::COUNT]) -> Scenarios<f64> {
+        let muscles = &self.carcass.muscles;
+        let of = |scenario: usize| {
+            muscles.iter().zip(parts).map(|(mass, part)| mass[scenario].to_grams() * part).sum()
+        };
+        (0..SCENARIOS).map(of).collect()
+    }
+
+    /// So many packages of what lands in a product, or all, in grams.
+    fn finished(
+        &mut self,
+        product: Product,
+        count: Option<NonZeroU8>,
+        (per_landed, pack): (f64, Option<Mass>),
+    ) -> Scenarios<f64> {
+        let landed = self.landed.get_or_insert_with(|| forecast::landed(self.plan, self.carcass));
+        let of = |(mass, packs): (&Mass, &u32)| {
+            let all = mass.to_grams() * per_landed;
+            let Some(count) = count.map(|count| f64::from(count.get())) else { return all };
+            match pack {
+                // So many full packs, if there is meat for so many.
+                Some(pack) => all.min(pack.to_grams() * count),
+                None => all * (count / f64::from(*packs)).min(1.0),
+            }
+        };
+        landed.mass[product as usize].iter().zip(&landed.packs[product as usize]).map(of).collect()
     }
 }
 
