@@ -11,12 +11,12 @@ fn problem(seed: u64, groups: u64, options: u64) -> Problem {
     let mut problem = Problem::default();
     for _ in 0..groups {
         let mut group = Vec::new();
-        let mass = 100 + dice.below(1900) as i64;
+        let mass = 100 + dice.below(1900).cast_signed();
         for _ in 0..options {
-            let cost = dice.below(1500) as i64;
+            let cost = dice.below(1500).cast_signed();
             let (first, second) = (dice.below(5) as usize, dice.below(5) as usize);
-            let part = dice.below(101) as i64;
-            let work = dice.below(20) as i64;
+            let part = dice.below(101).cast_signed();
+            let work = dice.below(20).cast_signed();
             let mut amounts = [0; AMOUNTS];
             amounts[first] += mass * part / 100;
             amounts[second] += mass - mass * part / 100;
@@ -26,11 +26,11 @@ fn problem(seed: u64, groups: u64, options: u64) -> Problem {
     }
     for target in &mut problem.targets {
         let wanted = dice.below(3);
-        let amount = dice.below(groups * 500) as i64;
+        let amount = dice.below(groups * 500).cast_signed();
         *target = (wanted > 0).then_some(amount);
     }
     let limited = dice.below(2);
-    let most = (groups * 4 + dice.below(groups * 8)) as i64;
+    let most = (groups * 4 + dice.below(groups * 8)).cast_signed();
     problem.most_work = (limited == 1).then_some(most);
     problem
 }
@@ -154,10 +154,10 @@ fn highs_has_the_same_optima() {
     let answers = include_str!("highs.txt");
     let mut compared = 0;
     for line in answers.lines() {
-        let mut numbers = line.split(' ').map(|number| number.parse::<i64>());
+        let mut numbers = line.split(' ').map(str::parse::<i64>);
         let mut next = || numbers.next().and_then(Result::ok);
         let (Some(seed), Some(groups), Some(options)) = (next(), next(), next()) else { panic!("{line}") };
-        let problem = problem(seed as u64, groups as u64, options as u64);
+        let problem = problem(seed.cast_unsigned(), groups.cast_unsigned(), options.cast_unsigned());
         let found = solved(&problem);
         assert!(found.is_proven);
         assert_eq!(found.best.is_some().then_some(found.cost), next(), "seed {seed}");

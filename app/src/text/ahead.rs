@@ -321,8 +321,11 @@ pub const WHY_SO: &str = "Why each muscle";
 /// What could not be met, by how much and why.
 pub fn unmet(unmet: &Unmet, units: Units) -> String {
     let tenths = (unmet.dinners * 10.0).round().max(1.0) as u32;
-    let number =
-        if tenths % 10 == 0 { (tenths / 10).to_string() } else { format!("{}.{}", tenths / 10, tenths % 10) };
+    let number = if tenths.is_multiple_of(10) {
+        (tenths / 10).to_string()
+    } else {
+        format!("{}.{}", tenths / 10, tenths % 10)
+    };
     let dinners = if tenths == 10 { "dinner" } else { "dinners" };
     let why = match unmet.lack {
         Lack::NothingLeft => "no muscle is left that can become it.",

@@ -386,10 +386,10 @@ fn prices(problem: &Problem) -> (Prices, Option<Vec<usize>>) {
             break;
         }
         let gap = if upper == i64::MAX { FAR } else { (upper as f64 - bound as f64 / GRAIN as f64).max(1.0) };
-        // Steps shrink as the rounds go by.
-        let step = 1.5 * gap / length / (1.0 + f64::from(round) / 40.0);
+        // Strides shrink as the rounds go by.
+        let stride = 1.5 * gap / length / (1.0 + f64::from(round) / 40.0);
         for (price, slope) in now.iter_mut().zip(slope) {
-            *price += step * slope;
+            *price += stride * slope;
         }
         for price in &mut now[..AMOUNTS] {
             // A price beyond these would let a target be missed without end.

@@ -97,7 +97,12 @@ fn wishes_become_the_best_plan_and_undo_takes_it_back() {
         Name::from("The best plan for it"),
         "Proven: no way to cut it meets this better",
     );
-    see::says(&page, Role::Region, Name::from("The best plan for it"), "Every wish is met, in the likely case");
+    see::says(
+        &page,
+        Role::Region,
+        Name::from("The best plan for it"),
+        "Every wish is met, in the likely case",
+    );
     see::says(
         &page,
         Role::Region,

@@ -26,7 +26,7 @@ const SLICE: u64 = 20_000;
 #[derive(Clone)]
 enum Work {
     Nothing,
-    Busy(Planner),
+    Busy(Box<Planner>),
     Refused(TooMuchWork),
     Done(Rc<Proposal>),
 }
@@ -66,7 +66,7 @@ pub(super) fn WishesCard(props: &PartProps) -> Html {
         let (work, plan) = (work.clone(), plan.clone());
         Callback::from(move |_: MouseEvent| {
             work.set(match Planner::new(&plan) {
-                Ok(planner) => Work::Busy(planner),
+                Ok(planner) => Work::Busy(Box::new(planner)),
                 Err(error) => Work::Refused(error),
             });
         })
@@ -132,7 +132,7 @@ fn wish(wishes: &Wishes, product: Product, set: &Callback<Wishes>) -> Html {
     let on_kind = {
         let changed = changed.clone();
         Callback::from(move |kind: usize| {
-            changed([Wish::Rest, Wish::Dinners(4), Wish::Share(20), Wish::Dinners(0)][kind])
+            changed([Wish::Rest, Wish::Dinners(4), Wish::Share(20), Wish::Dinners(0)][kind]);
         })
     };
     let on_number = Callback::from(move |typed: String| {
