@@ -32,6 +32,7 @@ pub mod carcass;
 pub mod compare;
 pub mod csv;
 pub mod dates;
+pub mod deal;
 pub mod ensemble;
 pub mod estimate;
 pub mod fat;
