@@ -13,8 +13,9 @@ use crate::components::{
     AnimalCard, ClassSheets, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar,
     PackingCard, PlateStage, Tally,
 };
+use crate::kept;
 use crate::platform::keys::Key;
-use crate::platform::{address, keys, screen, storage, updates};
+use crate::platform::{address, clock, keys, screen, storage, updates};
 use crate::store::{Msg, Notice, State, Tool, link_of};
 use crate::text::Units;
 
@@ -56,7 +57,6 @@ fn opened() -> State {
         _ => Units::Pounds,
     };
     let fragment = address::fragment();
-    let example = || Season::from(Plan::new(Animal::example()));
     match link::read(&fragment) {
         // The address of one's own season leaves out its names: the remembered one is the same and more.
         Ok(season) => match remembered {
@@ -75,6 +75,18 @@ fn opened() -> State {
     }
 }
 
+/// The season that stands there before anybody decides anything.
+fn example() -> Season {
+    Plan::new(Animal::example()).into()
+}
+
+/// Puts a season among those that are kept; false if there is no room.
+pub(crate) fn put_aside(season: &Season) -> bool {
+    let list = kept::read(&storage::read(storage::KEPT).unwrap_or_default());
+    kept::with(list, &clock::day(), &link::write(season, Names::Included))
+        .is_some_and(|list| storage::write(storage::KEPT, &kept::write(&list)))
+}
+
 /// Keeps the address and the storage at the plan.
 #[hook]
 pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
@@ -85,6 +97,13 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
         storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
         if !storage::write(storage::PLAN, &text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
+        }
+    });
+    use_effect_with(state.aside.clone(), |aside| {
+        if let Some(season) = aside
+            && **season != example()
+        {
+            put_aside(season);
         }
     });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));

@@ -5,6 +5,7 @@
 
 pub mod app;
 pub mod components;
+pub mod kept;
 mod look;
 mod notice;
 pub mod plate;

@@ -50,6 +50,8 @@ pub struct State {
     pub forecast: Rc<Forecast>,
     past: Vec<Step>,
     future: Vec<Step>,
+    /// What another season took the place of, to be put aside: a step back is gone with the window.
+    pub aside: Option<Rc<Season>>,
     /// Pounds or kilograms.
     pub units: Units,
     /// How the plate is looked at.
@@ -158,7 +160,8 @@ impl State {
             plan: Rc::new(plan),
             season: Rc::new(season),
             at: 0,
-            past: before.map(|season| Step { season: Rc::new(season), at: 0 }).into_iter().collect(),
+            past: before.iter().map(|season| Step { season: Rc::new(season.clone()), at: 0 }).collect(),
+            aside: before.map(Rc::new),
             future: Vec::new(),
             units,
             look: Look {
@@ -342,6 +345,7 @@ impl Reducible for State {
             Msg::Open(season) => {
                 let mut next = self.remembering(season, 0);
                 next.notice = Some(Notice::LinkOpened);
+                next.aside = Some(state.season);
                 next
             }
             Msg::Say(notice) => Self { notice: Some(notice), ..state },
@@ -439,6 +443,7 @@ mod tests {
         let theirs = start().reduce(stew(Muscle::Neck)).season.clone();
         let opened = mine.clone().reduce(Msg::Open(theirs.clone()));
         assert_eq!(opened.season, theirs);
+        assert_eq!(opened.aside.as_ref(), Some(&mine.season));
         assert_eq!(opened.reduce(Msg::Undo).plan, mine.plan);
     }
 

@@ -3,6 +3,7 @@
 mod ahead;
 mod animal_card;
 mod class_sheets;
+mod code;
 mod controls;
 mod explanation;
 mod field;

@@ -24,6 +24,14 @@ pub fn whole() -> String {
     window().and_then(|window| window.location().href().ok()).unwrap_or_default()
 }
 
+/// The address of the plan's page, which stands in the same folder as every other, with a fragment.
+pub fn of_plan(fragment: &str) -> String {
+    let page = whole();
+    let page = page.split(['?', '#']).next().unwrap_or_default();
+    let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
+    format!("{folder}/#{fragment}")
+}
+
 /// Calls `then` with the new fragment when somebody changes it: a pasted link, the back button.
 pub fn on_change(then: impl Fn(String) + 'static) -> Option<EventListener> {
     let window = window()?;

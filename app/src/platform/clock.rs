@@ -8,6 +8,12 @@ pub fn today() -> (i32, u8, u8) {
     (now.get_full_year().cast_signed(), now.get_month() as u8 + 1, now.get_date() as u8)
 }
 
+/// The day where the reader is, as files have it: 2026-11-25 (ISO 8601).
+pub fn day() -> String {
+    let (year, month, day) = today();
+    format!("{year}-{month:02}-{day:02}")
+}
+
 /// Year, month, day, hour, minute and second in universal time.
 pub fn now_utc() -> (i32, u8, u8, [u8; 3]) {
     let now = Date::new_0();

@@ -10,6 +10,7 @@ pub mod keys;
 pub mod picture;
 pub mod pointer;
 pub mod screen;
+pub mod share;
 pub mod storage;
 pub mod updates;
 pub mod wake;

@@ -19,3 +19,13 @@ pub fn on_resize(then: impl Fn(f64) + 'static) -> Option<EventListener> {
 pub fn height() -> f64 {
     window().and_then(|window| window.inner_height().ok()).and_then(|height| height.as_f64()).unwrap_or(740.0)
 }
+
+/// Fills the screen with an element of the page, or leaves it again.
+pub fn fill(id: &str) {
+    let Some(document) = window().and_then(|window| window.document()) else { return };
+    if document.fullscreen_element().is_some() {
+        document.exit_fullscreen();
+    } else if let Some(element) = document.get_element_by_id(id) {
+        let _ = element.request_fullscreen();
+    }
+}

@@ -14,6 +14,8 @@ pub const TABLE: &str = "hindsaddle.table";
 pub const LABELS: &str = "hindsaddle.labels";
 /// Paper, bags and tape that are there already.
 pub const HAVE: &str = "hindsaddle.have";
+/// Plans that were kept: see [`crate::kept`].
+pub const KEPT: &str = "hindsaddle.kept";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 /// The place of the animal that is shown, for as long as the window is open.
@@ -45,4 +47,16 @@ pub fn write_for_now(name: &str, text: &str) {
 /// Remembers a text under a name; false if the browser refuses.
 pub fn write(name: &str, text: &str) -> bool {
     storage().is_some_and(|storage| storage.set_item(name, text).is_ok())
+}
+
+/// Asks the browser not to clear what is remembered; `then` gets its answer.
+pub fn persist(then: impl FnOnce(bool) + 'static) {
+    let asked = window().and_then(|window| window.navigator().storage().persist().ok());
+    wasm_bindgen_futures::spawn_local(async move {
+        let agreed = match asked {
+            Some(asked) => wasm_bindgen_futures::JsFuture::from(asked).await.is_ok_and(|yes| yes.is_truthy()),
+            None => false,
+        };
+        then(agreed);
+    });
 }

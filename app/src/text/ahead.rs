@@ -1,8 +1,11 @@
 //! Words of the third page and of what all pages share: their names, and those of the animals.
 
 use hindsaddle_model::plan::{Plan, Tested};
+use hindsaddle_model::season::Season;
 
 use super::names;
+use super::numbers::Units;
+use super::sentences::animal_line;
 
 /// The name of a page: the plan, thinking ahead, the kitchen.
 pub const fn page(place: usize) -> &'static str {
@@ -142,3 +145,91 @@ pub const PASTE_LINK: &str = "Paste a link here to compare with it";
 pub const COMPARE_HINT: &str = "Add an animal cut the same way and change it, or paste the link of another plan: what each comes to stands side by side.";
 /// What the lines mean.
 pub const COMPARE_NOTE: &str = "Tender meat is that of muscles of tenderness 4 and 5 of 5 (judgement); what of it becomes roasts, steaks or chops counts as kept whole. Knife work is of the middle case.";
+
+// Sharing.
+
+/// The part.
+pub const SHARE: &str = "Share";
+/// Over the list of what goes along.
+pub const WHAT_TRAVELS: &str = "What goes along";
+/// Names go along only if this is ticked.
+pub const NAMES_TRAVEL: &str = "Titles, names and tags, too";
+/// The device's own way.
+pub const SHARE_BY: &str = "Share\u{2026}";
+/// From screen to screen.
+pub const CODE: &str = "From screen to screen";
+/// How.
+pub const CODE_HINT: &str = "Hold the other phone's camera over the code; no network is needed to read it, and none to open it where this page was opened before. Turn the brightness up, and out of the sun.";
+/// What it is, for who cannot see it.
+pub const CODE_ALT: &str = "The link of the plan as a code to photograph";
+/// As large as it gets.
+pub const FULL_SCREEN: &str = "Fill the screen";
+/// Too long.
+pub const NO_CODE: &str = "This plan is too long for a code. Send the link or the file.";
+
+/// One line of what travels: an animal.
+pub fn travels(plan: &Plan, named: bool, units: Units) -> String {
+    let title = if named && !plan.title().is_empty() {
+        format!(" (\u{201c}{}\u{201d})", plan.title())
+    } else {
+        String::new()
+    };
+    format!("{}{title}, its cuts, packing and dates", animal_line(plan, units))
+}
+
+/// What never travels.
+pub const STAYS: &str = "Not: done marks, kept plans, what you have at home, label settings";
+/// The partners.
+pub fn partners_travel(count: usize, named: bool) -> String {
+    format!(
+        "{count} partners, their shares and claims, {} their names",
+        if named { "with" } else { "without" }
+    )
+}
+/// Owners and tags.
+pub const NAMES_GO: &str = "Owners and tags";
+/// They stay.
+pub const NAMES_STAY: &str = "No title, owner, name or tag";
+
+// Kept plans.
+
+/// The part.
+pub const KEPT_PLANS: &str = "Kept plans";
+/// What they are.
+pub const KEPT_HINT: &str = "Plans put aside on this device. When a link or a file takes the place of your plan, yours is put here by itself.";
+/// This one, too.
+pub const KEEP_THIS: &str = "Keep the plan that is open";
+/// What it is called.
+pub const KEPT_NAME: &str = "Name";
+/// Open it.
+pub const OPEN_KEPT: &str = "Open";
+/// Gone.
+pub const REMOVED: &str = "Removed.";
+/// Not gone.
+pub const BRING_BACK: &str = "Bring it back";
+/// Over what is kept where.
+pub const WHAT_IS_WHERE: &str = "What is kept where";
+/// What is kept where.
+pub const WHERE_THINGS_ARE: [&str; 4] = [
+    "The plan: in the address and in this browser, after every change.",
+    "Steps back: in this window, until it is closed.",
+    "Done marks, kept plans, label settings and what you have at home: in this browser only.",
+    "Nothing is sent anywhere. Browsers may clear what a page keeps when it is not opened for some days: a link or a file outlives that.",
+];
+/// Asks the browser.
+pub const ASK_TO_KEEP: &str = "Ask the browser not to clear it";
+/// It agrees.
+pub const WILL_KEEP: &str = "The browser will not clear it by itself.";
+/// It does not.
+pub const WILL_NOT_KEEP: &str = "The browser did not promise that. A link or a file is safe.";
+
+/// A season in a line.
+pub fn season_line(season: &Season, units: Units) -> String {
+    let plan = season.animal(0);
+    let title = if plan.title().is_empty() { String::new() } else { format!("{}: ", plan.title()) };
+    let more = match season.animals().len() {
+        1 => String::new(),
+        count => format!(", and {} more", count - 1),
+    };
+    format!("{title}{}{more}", animal_line(plan, units))
+}

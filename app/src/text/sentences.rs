@@ -168,7 +168,8 @@ pub fn memory_error(error: LinkError) -> &'static str {
 }
 
 /// Said after a link was opened over another plan.
-pub const LINK_OPENED: &str = "Opened that plan. Undo brings yours back.";
+pub const LINK_OPENED: &str =
+    "Opened that plan. Yours is kept: Undo brings it back, and so does Ahead, Kept plans.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
     "This browser will not remember the plan. It is all in the address: keep the link.";

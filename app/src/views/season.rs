@@ -66,6 +66,19 @@ fn count(parts: impl Iterator<Item = Estimate<u32>>) -> Estimate<u32> {
     parts.fold(Estimate::exact(0), Estimate::sum_if_alike)
 }
 
+/// What a link of the season carries, line by line.
+pub fn what_travels(season: &Season, named: bool, units: Units) -> Vec<String> {
+    let mut lines: Vec<String> =
+        season.animals().iter().map(|plan| text::travels(plan, named, units)).collect();
+    let partners = season.partners().all().len();
+    if partners > 0 {
+        lines.push(text::partners_travel(partners, named));
+    }
+    lines.push(if named { text::NAMES_GO } else { text::NAMES_STAY }.to_owned());
+    lines.push(text::STAYS.to_owned());
+    lines
+}
+
 /// A line of the comparison: what it is about, then of one plan and of the other.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CompareRow {

@@ -6,5 +6,6 @@ mod meet_everyone;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod share_a_plan;
 mod think_ahead;
 mod work_the_plate;

@@ -20,7 +20,7 @@ fn at_the_labels(fragment: &str) -> Page {
     page
 }
 
-fn run(program: &str, arguments: &[&str], folder: &Path) -> String {
+pub(super) fn run(program: &str, arguments: &[&str], folder: &Path) -> String {
     let output = Command::new(program).args(arguments).current_dir(folder).output().expect(program);
     assert!(output.status.success(), "{program}: {}", String::from_utf8_lossy(&output.stderr));
     String::from_utf8_lossy(&output.stdout).into_owned()

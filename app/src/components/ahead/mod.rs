@@ -1,9 +1,12 @@
-//! The third page: thinking ahead. Several animals of a season, and two plans side by side. It is a program of its
+//! The third page: thinking ahead. Several animals of a season, two plans
+//! side by side, plans that are shared and kept. It is a program of its
 //! own, as the second page is.
 
 mod compare;
+mod kept;
 mod page;
 mod season;
+mod share;
 
 use std::rc::Rc;
 

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, compare, season};
+use super::{PartProps, compare, kept, season, share};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
@@ -16,9 +16,16 @@ use crate::text;
 enum Part {
     Season,
     Compare,
+    Share,
+    Kept,
 }
 
-const PARTS: [(Part, &str); 2] = [(Part::Season, text::SEASON), (Part::Compare, text::COMPARE)];
+const PARTS: [(Part, &str); 4] = [
+    (Part::Season, text::SEASON),
+    (Part::Compare, text::COMPARE),
+    (Part::Share, text::SHARE),
+    (Part::Kept, text::KEPT_PLANS),
+];
 
 /// The page.
 #[component]
@@ -42,6 +49,8 @@ pub fn AheadPage() -> Html {
                 { match PARTS[*part].0 {
                     Part::Season => html! { <season::SeasonCard ..props /> },
                     Part::Compare => html! { <compare::Compare ..props /> },
+                    Part::Share => share::view(&props),
+                    Part::Kept => html! { <kept::KeptPlans ..props /> },
                 } }
             </main>
         </div>

@@ -7,10 +7,10 @@ use hindsaddle_model::link::{self, Names};
 use hindsaddle_model::packages::Package;
 use hindsaddle_model::tables::GRIDS;
 use hindsaddle_model::units::Length;
-use qrcodegen::{QrCode, QrCodeEcc};
 use yew::prelude::*;
 
 use super::{PartProps, field, tick};
+use crate::components::code::Code;
 use crate::components::controls::{Choice, Choosable, Stepper};
 use crate::plate::whole;
 use crate::platform::{address, picture, storage};
@@ -280,32 +280,9 @@ fn label(index: usize, lines: &[String], place: Rect, code: Option<&Code>) -> Ht
     }
 }
 
-/// A QR code as a drawing of its own.
-struct Code {
-    view_box: String,
-    /// A path of squares.
-    modules: String,
-}
-
-/// The plan's address, names left out, as a QR code (ISO/IEC 18004).
+/// The season's address, names left out, as a QR code.
 fn code_of(props: &PartProps) -> Option<Code> {
-    let page = address::whole();
-    let page = page.split(['?', '#']).next().unwrap_or_default();
-    // The plan's page stands in the same folder as this one.
-    let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
-    let link = format!("{folder}/#{}", link::write(&props.state.season, Names::LeftOut));
-    let code = QrCode::encode_text(&link, QrCodeEcc::Low).ok()?;
-    let mut modules = String::new();
-    for y in 0..code.size() {
-        for x in 0..code.size() {
-            if code.get_module(x, y) {
-                let _ = write!(modules, "M{x} {y}h1v1h-1z");
-            }
-        }
-    }
-    // The standard asks for four modules of quiet around it.
-    let view_box = format!("-4 -4 {0} {0}", code.size() + 8);
-    Some(Code { view_box, modules })
+    Code::of(&address::of_plan(&link::write(&props.state.season, Names::LeftOut)))
 }
 
 /// A ruler at the foot of the sheet, to lay a real one against.

@@ -1,0 +1,123 @@
+//! Plans that were put aside: name them, open them, remove them. They stay on this device.
+
+use std::rc::Rc;
+
+use hindsaddle_model::link;
+use yew::prelude::*;
+
+use super::PartProps;
+use crate::app::put_aside;
+use crate::components::field::field;
+use crate::kept::{self, Kept};
+use crate::platform::storage;
+use crate::store::{Msg, Notice};
+use crate::text;
+
+fn read() -> Vec<Kept> {
+    kept::read(&storage::read(storage::KEPT).unwrap_or_default())
+}
+
+/// The card.
+#[component]
+pub(super) fn KeptPlans(props: &PartProps) -> Html {
+    let list = use_state(read);
+    // What was removed last, and where it was.
+    let removed = use_state(|| None::<(usize, Kept)>);
+    let steady = use_state(|| None::<bool>);
+    let store = {
+        let (list, send) = (list.clone(), props.send.clone());
+        move |now: Vec<Kept>| {
+            if !storage::write(storage::KEPT, &kept::write(&now)) {
+                send.emit(Msg::Say(Notice::NotRemembered));
+            }
+            list.set(now);
+        }
+    };
+    let on_keep = {
+        let (list, season, send) = (list.clone(), props.state.season.clone(), props.send.clone());
+        Callback::from(move |_: MouseEvent| {
+            if !put_aside(&season) {
+                send.emit(Msg::Say(Notice::NotRemembered));
+            }
+            list.set(read());
+        })
+    };
+    let on_back = {
+        let (removed, store) = (removed.clone(), store.clone());
+        Callback::from(move |_: MouseEvent| {
+            if let Some((place, kept)) = &*removed {
+                let mut now = read();
+                now.insert((*place).min(now.len()), kept.clone());
+                store(now);
+            }
+            removed.set(None);
+        })
+    };
+    let on_persist = {
+        let steady = steady.clone();
+        Callback::from(move |_: MouseEvent| {
+            let steady = steady.clone();
+            storage::persist(move |agreed| steady.set(Some(agreed)));
+        })
+    };
+    let row = |(place, kept): (usize, &Kept)| {
+        let (store_name, store_less, removed) = (store.clone(), store.clone(), removed.clone());
+        let on_name = Callback::from(move |name: String| {
+            let mut now = read();
+            if let Some(kept) = now.get_mut(place) {
+                kept.name = name.chars().filter(|letter| !letter.is_control()).take(40).collect();
+            }
+            store_name(now);
+        });
+        let on_remove = Callback::from(move |_: MouseEvent| {
+            let mut now = read();
+            if place < now.len() {
+                removed.set(Some((place, now.remove(place))));
+                store_less(now);
+            }
+        });
+        let season = link::read(&kept.link);
+        let on_open = {
+            let (season, send, list) = (season.clone(), props.send.clone(), list.clone());
+            let open = props.state.season.clone();
+            Callback::from(move |_: MouseEvent| {
+                // What has to go is put aside by itself, too; here the list shows it at once.
+                put_aside(&open);
+                list.set(read());
+                send.emit(match &season {
+                    Ok(season) => Msg::Open(Rc::new(season.clone())),
+                    Err(error) => Msg::Say(Notice::LinkRefused(*error)),
+                });
+            })
+        };
+        let line = season.map_or_else(
+            |error| text::link_error(error).to_owned(),
+            |season| text::season_line(&season, props.state.units),
+        );
+        html! {
+            <li key={kept.link.clone()} class="season-animal">
+                { field(text::KEPT_NAME, "text", kept.name.clone(), "", &on_name) }
+                <p>{ line }<span class="each">{ &kept.day }</span></p>
+                <div class="row-tools">
+                    <button type="button" class="tool" onclick={on_open}>{ text::OPEN_KEPT }</button>
+                    <button type="button" class="tool" onclick={on_remove}>{ text::REMOVE }</button>
+                </div>
+            </li>
+        }
+    };
+    html! {
+        <section class="card" aria-label={text::KEPT_PLANS}>
+            <h2>{ text::KEPT_PLANS }</h2>
+            <p>{ text::KEPT_HINT }</p>
+            <button type="button" class="tool wide" onclick={on_keep}>{ text::KEEP_THIS }</button>
+            if removed.is_some() { <p>{ text::REMOVED }{ " " }<button type="button" class="tool" onclick={on_back}>{ text::BRING_BACK }</button></p> }
+            <ul class="animals-list">{ for list.iter().enumerate().map(row) }</ul>
+            <h3>{ text::WHAT_IS_WHERE }</h3>
+            <ul class="plain-list">{ for text::WHERE_THINGS_ARE.iter().map(|line| html! { <li key={*line}>{ *line }</li> }) }</ul>
+            { match *steady {
+                None => html! { <button type="button" class="tool" onclick={on_persist}>{ text::ASK_TO_KEEP }</button> },
+                Some(agreed) => html! { <p role="status">{ if agreed { text::WILL_KEEP } else { text::WILL_NOT_KEEP } }</p> },
+            } }
+        </section>
+    }
+}

@@ -1,0 +1,66 @@
+//! The plan for somebody else: what goes along, the device's own way of sharing, a link, and a code from screen to
+//! screen.
+
+use yew::prelude::*;
+
+use super::PartProps;
+use crate::components::code::Code;
+use crate::components::field::tick;
+use crate::platform::{address, clipboard, files, screen, share};
+use crate::store::{Msg, Notice};
+use crate::text;
+use crate::views::season::what_travels;
+
+/// The element that fills the screen.
+const CODE: &str = "code";
+
+/// The card.
+pub(super) fn view(props: &PartProps) -> Html {
+    let state = &props.state;
+    let link = state.link();
+    let of_plan = address::of_plan(&link);
+    let on_names = props.send.reform(Msg::NamesTravel);
+    let on_copy = {
+        let (send, of_plan) = (props.send.clone(), of_plan.clone());
+        Callback::from(move |_: MouseEvent| {
+            let send = send.clone();
+            clipboard::copy(&of_plan, move |copied| {
+                send.emit(Msg::Say(if copied { Notice::Copied } else { Notice::NotCopied }));
+            });
+        })
+    };
+    let on_share = {
+        let of_plan = of_plan.clone();
+        Callback::from(move |_: MouseEvent| share::offer(text::page(0), &of_plan))
+    };
+    let on_file = {
+        let link = link.clone();
+        props.send.reform(move |_: MouseEvent| {
+            Msg::Say(Notice::saved(files::save("hindsaddle-plan.txt", "text/plain", &format!("{link}\n"))))
+        })
+    };
+    html! {
+        <section class="card" aria-label={text::SHARE}>
+            <h2>{ text::SHARE }</h2>
+            <h3>{ text::WHAT_TRAVELS }</h3>
+            <ul class="plain-list">{ for what_travels(&state.season, state.names_travel, state.units).into_iter().map(|line| html! { <li key={line.clone()}>{ line }</li> }) }</ul>
+            { tick(text::NAMES_TRAVEL, state.names_travel, &on_names) }
+            <div class="row-tools">
+                if share::is_possible() { <button type="button" class="tool" onclick={on_share}>{ text::SHARE_BY }</button> }
+                <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
+                <button type="button" class="tool" onclick={on_file}>{ text::SAVE_PLAN }</button>
+            </div>
+            { match Code::of(&of_plan) {
+                Some(code) => html! {
+                    <>
+                        <h3>{ text::CODE }</h3>
+                        <p>{ text::CODE_HINT }</p>
+                        <div id={CODE} class="code"><svg viewBox={code.view_box} role="img" aria-label={text::CODE_ALT}><path d={code.modules} /></svg></div>
+                        <button type="button" class="tool wide" onclick={|_: MouseEvent| screen::fill(CODE)}>{ text::FULL_SCREEN }</button>
+                    </>
+                },
+                None => html! { <p>{ text::NO_CODE }</p> },
+            } }
+        </section>
+    }
+}

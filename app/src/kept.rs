@@ -1,0 +1,70 @@
+//! Plans that were put aside: by the reader, or because a link took their place. A list of lines, the latest first;
+//! no browser here.
+
+/// The most that are kept. The oldest are never dropped for a new one: the reader decides.
+pub const MOST_KEPT: usize = 60;
+
+/// One of them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Kept {
+    /// The day it was put aside, as files have it.
+    pub day: String,
+    /// What the reader calls it; empty if nothing.
+    pub name: String,
+    /// The link, names included.
+    pub link: String,
+}
+
+/// The list in a text. A line that is not understood is kept as a link that will not open.
+pub fn read(text: &str) -> Vec<Kept> {
+    let line = |line: &str| {
+        let mut parts = line.splitn(3, '\t').map(str::to_owned);
+        let (day, name) = (parts.next().unwrap_or_default(), parts.next().unwrap_or_default());
+        Kept { day, name, link: parts.next().unwrap_or_default() }
+    };
+    text.lines().filter(|text| !text.is_empty()).map(line).collect()
+}
+
+/// The text of a list.
+pub fn write(list: &[Kept]) -> String {
+    let lines: Vec<String> =
+        list.iter().map(|kept| format!("{}\t{}\t{}", kept.day, kept.name, kept.link)).collect();
+    lines.join("\n")
+}
+
+/// The list with a plan put in front. None if it is full; a plan that is there already stays where it is.
+pub fn with(mut list: Vec<Kept>, day: &str, link: &str) -> Option<Vec<Kept>> {
+    if list.iter().any(|kept| kept.link == link) {
+        return Some(list);
+    }
+    if list.len() >= MOST_KEPT {
+        return None;
+    }
+    list.insert(0, Kept { day: day.to_owned(), name: String::new(), link: link.to_owned() });
+    Some(list)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_list_comes_back_and_a_plan_is_in_it_once() {
+        let one = with(Vec::new(), "2026-11-25", "1abc").unwrap();
+        let two = with(one.clone(), "2026-11-26", "1def").unwrap();
+        assert_eq!(two.iter().map(|kept| kept.link.as_str()).collect::<Vec<_>>(), ["1def", "1abc"]);
+        assert_eq!(with(two.clone(), "2026-11-27", "1abc"), Some(two.clone()));
+        assert_eq!(read(&write(&two)), two);
+        assert_eq!(read("nonsense").len(), 1);
+    }
+
+    #[test]
+    fn a_full_list_drops_nothing() {
+        let mut list = Vec::new();
+        for number in 0..MOST_KEPT {
+            list = with(list, "", &number.to_string()).unwrap();
+        }
+        assert_eq!(with(list.clone(), "", "one more"), None);
+        assert_eq!(with(list.clone(), "", "7"), Some(list));
+    }
+}
