@@ -6,7 +6,7 @@
 use super::table::{Hands, Row, Score, Stacks, Table};
 
 /// How many nodes a pass looks at, and a pass over one product alone.
-const NODES: u32 = 20_000;
+const NODES: u32 = 30_000;
 const NODES_ALONE: u32 = 5_000;
 /// The first step of the limit between two passes, in grams.
 const FIRST_STEP: i64 = 8;
