@@ -5,6 +5,7 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
+import { single } from "./single.mjs";
 
 const folder = process.env.TRUNK_STAGING_DIR;
 
@@ -17,7 +18,8 @@ for (const page of ["kitchen", "ahead"]) {
 const files = readdirSync(folder, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
   .map((entry) => relative(folder, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join("/"))
-  .filter((name) => name !== "offline.js")
+  // The one file with everything is for who takes it along: the pages need not keep it.
+  .filter((name) => name !== "offline.js" && name !== "single.html")
   .sort();
 // The name of a build says what is in it: the same files have the same name.
 const hash = createHash("sha256");
@@ -29,6 +31,9 @@ let offline = readFileSync(join(folder, "offline.js"), "utf8");
 offline = replaced(offline, 'const BUILD = "";', `const BUILD = "${build}";`, "const BUILD");
 offline = replaced(offline, "const FILES = [];", `const FILES = ${JSON.stringify(list)};`, "const FILES");
 writeFileSync(join(folder, "offline.js"), offline);
+
+const start = readFileSync(new URL("../assets/single.js", import.meta.url), "utf8");
+writeFileSync(join(folder, "single.html"), single(folder, files, start));
 
 /** The text with `from` replaced, which has to be there. */
 function replaced(text, from, to, what) {

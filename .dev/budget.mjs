@@ -8,7 +8,7 @@ import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 // The aim for a first visit is 150,000; this holds what has been reached, so that it is not lost again. The second
 // and the third page are fetched only by who opens them.
 // Icons, the list of files to keep and what an installed page is called are fetched after the page can be used.
-const isLater = (file) => file.startsWith("icons/icon-") || file.startsWith("icons/maskable") || ["offline.js", "manifest.webmanifest"].includes(file);
+const isLater = (file) => file.startsWith("icons/icon-") || file.startsWith("icons/maskable") || ["offline.js", "manifest.webmanifest", "single.html"].includes(file);
 const PARTS = [
   { name: "a first visit", limit: 226_000, has: (file) => !/^(kitchen|ahead)/.test(file) && !isLater(file) },
   { name: "the second page", limit: 210_000, has: (file) => file.startsWith("kitchen") },

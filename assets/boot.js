@@ -18,6 +18,22 @@ try {
   }
 }
 
+// A fault of the program itself stops it for good; the plan is remembered after every change.
+const stopped = (reason) => {
+  if (!(reason instanceof WebAssembly.RuntimeError) || document.getElementById("stopped")) return;
+  const note = document.createElement("div");
+  note.id = "stopped";
+  note.setAttribute("role", "alert");
+  const again = document.createElement("button");
+  again.className = "tool";
+  again.textContent = "Open the same plan again";
+  again.addEventListener("click", () => location.reload());
+  note.append("The planner stopped by a fault of its own. Nothing you decided is lost. ", again);
+  document.body.prepend(note);
+};
+addEventListener("error", (event) => stopped(event.error));
+addEventListener("unhandledrejection", (event) => stopped(event.reason));
+
 // Without a network next time: see offline.js. A page opened from a file has no such thing.
 if ("serviceWorker" in navigator && location.protocol.startsWith("http")) {
   try {

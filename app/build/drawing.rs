@@ -63,6 +63,13 @@ impl Drawing {
         self.all(|id| id.starts_with(prefix))
     }
 
+    /// The antlers: the far one, and what stands before it.
+    pub(crate) fn antlers(&self) -> Result<String, String> {
+        let is_far = |id: &str| id.starts_with("antler-far");
+        let near = compact(&self.all(|id| id.starts_with("antler-") && !is_far(id)))?;
+        Ok(format!("[{:?}, {near:?}]", compact(&self.all(is_far))?))
+    }
+
     /// The landmarks by name, in the order in which a figure counts them.
     pub(crate) fn landmarks(&self) -> Vec<(&str, Point)> {
         self.points.iter().filter_map(|(id, at)| id.strip_prefix("lm-").map(|name| (name, *at))).collect()
@@ -80,10 +87,10 @@ impl Drawing {
             .collect();
         writeln!(
             code,
-            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {:?},\n bones: {:?},\n ink: {:?},\n seams: {:?},\n areas: &[",
+            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {},\n bones: {:?},\n ink: {:?},\n seams: {:?},\n areas: &[",
             name.to_ascii_uppercase(),
             landmarks.join(", "),
-            compact(&self.joined("antler-"))?,
+            self.antlers()?,
             compact(&self.joined("bone-"))?,
             compact(&self.all(|id| id.starts_with("ink-") && !is_seam(id)))?,
             compact(&self.all(is_seam))?,

@@ -7,11 +7,11 @@ use crate::path::compact;
 /// above; its paths begin with `antler-`, `outline-extra-`, `ink-extra-` and `above-antler`.
 pub(crate) fn code(name: &str, figure: &Drawing, outer: &Drawing, above: &Drawing) -> Result<String, String> {
     Ok(format!(
-        "/// Read from assets/plate/species.\nstatic {}: Figure = Figure {{ side: &[{}], above: &[{}], antlers: {:?}, antlers_above: {:?}, shape: {:?}, ink: {:?} }};\n",
+        "/// Read from assets/plate/species.\nstatic {}: Figure = Figure {{ side: &[{}], above: &[{}], antlers: {}, antlers_above: {:?}, shape: {:?}, ink: {:?} }};\n",
         name.to_ascii_uppercase(),
         moved(figure, "lm-", outer)?,
         moved(figure, "above-lm-", above)?,
-        compact(&figure.joined("antler-"))?,
+        figure.antlers()?,
         compact(&figure.joined("above-antler"))?,
         compact(&figure.joined("outline-extra-"))?,
         compact(&figure.joined("ink-extra-"))?,

@@ -57,6 +57,10 @@ fn opened() -> State {
         _ => Units::Pounds,
     };
     let fragment = address::fragment();
+    if let Some(latest) = latest_here(&fragment) {
+        return State::new(latest, None, units, unreadable);
+    }
+    storage::write_for_now(storage::ADDRESS, &fragment);
     match link::read(&fragment) {
         // The address of one's own season leaves out its names: the remembered one is the same and more.
         Ok(season) => match remembered {
@@ -73,6 +77,15 @@ fn opened() -> State {
             State::new(remembered.unwrap_or_else(example), None, units, Some(Notice::LinkRefused(error)))
         }
     }
+}
+
+/// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
+/// than the memory, and another window may have written over what the browser remembers.
+fn latest_here(fragment: &str) -> Option<Season> {
+    let written = storage::read_for_now(storage::ADDRESS)?;
+    let steps = storage::read_for_now(storage::STEPS)?;
+    (written == fragment).then_some(())?;
+    link::read(steps.lines().next()?).ok()
 }
 
 /// The season that stands there before anybody decides anything.
@@ -109,7 +122,10 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
     use_effect_with((state.season.clone(), state.names_travel), move |(season, names_travel)| {
         let text = link_of(season, *names_travel);
-        let waiting = Timeout::new(ADDRESS_DELAY, move || address::replace_fragment(&text));
+        let waiting = Timeout::new(ADDRESS_DELAY, move || {
+            address::replace_fragment(&text);
+            storage::write_for_now(storage::ADDRESS, &text);
+        });
         move || drop(waiting)
     });
     use_effect_with(state.units, |units| {
@@ -127,9 +143,12 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     use_effect_with((), move |()| {
         let opened = dispatch.clone();
-        let address = address::on_change(move |fragment| match link::read(&fragment) {
-            Ok(season) => opened.dispatch(Msg::Open(Rc::new(season))),
-            Err(error) => opened.dispatch(Msg::Say(Notice::LinkRefused(error))),
+        let address = address::on_change(move |fragment| {
+            storage::write_for_now(storage::ADDRESS, &fragment);
+            opened.dispatch(match link::read(&fragment) {
+                Ok(season) => Msg::Open(Rc::new(season)),
+                Err(error) => Msg::Say(Notice::LinkRefused(error)),
+            });
         });
         let told = dispatch.clone();
         let newer = updates::on_newer(move || told.dispatch(Msg::Say(Notice::Newer)));

@@ -214,7 +214,7 @@ impl Region {
 pub enum View {
     /// The outer side, as the animal stands.
     Outer,
-    /// The half seen from within, shoulder lifted off.
+    /// The half seen from within, the front ribs lifted out.
     Inner,
     /// Both sides, from above.
     Above,

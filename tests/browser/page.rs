@@ -68,6 +68,19 @@ impl Page {
         page.opened("")
     }
 
+    /// The one file with everything, from the disk: there is no site.
+    #[track_caller]
+    pub(crate) fn open_one_file(screen: Screen) -> Self {
+        let page = Self::start(Arc::new(Site::start()), screen);
+        page.go_offline();
+        let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../dist/single.html");
+        let file = file.canonicalize().expect("the built page has single.html");
+        page.webdriver("/url", &json!({ "url": format!("file://{}", file.display()) }));
+        page.settle();
+        page.expect_no_complaint();
+        page
+    }
+
     fn start(site: Arc<Site>, screen: Screen) -> Self {
         let page = Self { driver: Driver::start(), site, screen };
         page.resize(screen);

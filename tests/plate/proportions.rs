@@ -71,14 +71,17 @@ fn the_contour_passes_through_its_landmarks() {
     for view in SIDES {
         let deer = drawing(view);
         let names = ["nose-tip", "withers", "mid-back", "croup-top", "tail-head", "belly-mid"];
-        // The inner side is drawn with the shoulder lifted off, and its legs with it.
+        // On the inner side the chest is split along the breastbone, and the foreleg stands behind it.
         let outer_only = ["breast-point", "brisket-low", "hock-point", "hind-hoof", "fore-hoof"];
         let wanted = if view == View::Outer { &outer_only[..] } else { &[] };
         for name in names.iter().chain(wanted) {
             let at = deer.landmark(name);
             let at = Point::new(at.x * 1000.0, at.y * -1000.0);
-            let gap =
-                deer.body.segments().map(|line| line.nearest(at, 0.01).distance_sq).fold(f64::MAX, f64::min);
+            let gap = deer
+                .contour
+                .segments()
+                .map(|line| line.nearest(at, 0.01).distance_sq)
+                .fold(f64::MAX, f64::min);
             assert!(gap.sqrt() <= 40.0, "{view:?} {name}: {:.0} thousandths away", gap.sqrt());
         }
     }

@@ -18,6 +18,8 @@ pub(crate) struct Region {
 /// One authored file.
 pub(crate) struct Drawing {
     pub(crate) body: BezPath,
+    /// The contour of the animal: the body, and of what was cut off it the trace in the under-drawing.
+    pub(crate) contour: BezPath,
     pub(crate) regions: Vec<Region>,
     landmarks: Vec<(String, Point)>,
 }
@@ -68,7 +70,12 @@ pub(crate) fn drawing(view: View) -> Drawing {
         })
         .collect();
     let landmarks = ids("lm-").map(|name| (name.to_owned(), point(&format!("lm-{name}")))).collect();
-    Drawing { body: flat(&path("outline-body")), regions, landmarks }
+    let body = flat(&path("outline-body"));
+    let mut contour = body.clone();
+    if view == View::Inner {
+        contour.extend(flat(&path("bone-head")));
+    }
+    Drawing { body, contour, regions, landmarks }
 }
 
 fn flat(path: &BezPath) -> BezPath {

@@ -66,7 +66,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
     let size = (15.0 / scene.pixels).max(20.0).min(64.0);
-    let antlers = || html! { <path class="antlers" d={plate.antlers.clone()} /> };
+    let antlers = || plate.antlers.iter().map(|antler| html! { <path class="antlers" d={antler.clone()} /> });
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
         <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
@@ -78,12 +78,12 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                { silhouette(plate, html! { if scene.antlers && !props.above { { antlers() } } }) }
-                if scene.antlers && props.above { { antlers() } }
+                { silhouette(plate, html! { if scene.antlers && !props.above { { for antlers() } } }) }
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
                 if scene.areas.iter().all(|view| view.cover == Cover::Open) { <path class="ink" d={plate.seams.clone()} /> }
+                if scene.antlers && props.above { { for antlers() } }
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
                 { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| letter(view, size)) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {

@@ -17,7 +17,7 @@ pub(super) struct Authored {
     far: &'static str,
     body: &'static str,
     ear: &'static str,
-    antlers: &'static str,
+    antlers: [&'static str; 2],
     bones: &'static str,
     ink: &'static str,
     seams: &'static str,
@@ -34,11 +34,12 @@ struct AuthoredArea {
     label: (i16, i16),
 }
 
-/// What another animal has elsewhere, and on its head. Antlers, shape and ink are drawn for it and not moved.
+/// What another animal has elsewhere, and on its head and neck. Antlers, shape and ink are drawn for it and not
+/// moved.
 pub(super) struct Figure {
     side: &'static [(u8, (i16, i16))],
     above: &'static [(u8, (i16, i16))],
-    antlers: &'static str,
+    antlers: [&'static str; 2],
     antlers_above: &'static str,
     shape: &'static str,
     ink: &'static str,
@@ -92,29 +93,33 @@ fn make(view: View, species: Species) -> Plate {
         warp.map_or(at, |warp| warp.at(at))
     };
     let own = |of: fn(&Figure) -> &'static str| figure.map_or("", of);
-    let antlers = match figure {
-        None => authored.antlers,
-        Some(figure) if view == View::Above => figure.antlers_above,
-        Some(figure) => figure.antlers,
+    let antlers = match (figure, view) {
+        (None, _) => authored.antlers,
+        (Some(figure), View::Outer) => figure.antlers,
+        (Some(figure), View::Above) => ["", figure.antlers_above],
+        // The half that is seen from within has lost its head.
+        (Some(_), View::Inner) => [""; 2],
     };
-    // What is drawn for the side belongs to the side.
-    let side_only = |data: &'static str| if view == View::Above { "" } else { data };
+    let outer_only = |data: &'static str| if view == View::Outer { data } else { "" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
     let around = |data: &str| bounds(data, warp).unwrap_or(nothing);
     let mut ink = String::from(&*shaped(authored.ink));
     // A path that begins with a small letter would go on from where the one before ended.
-    ink.push_str(&side_only(own(|figure| figure.ink)).replacen('m', "M", 1));
+    ink.push_str(&outer_only(own(|figure| figure.ink)).replacen('m', "M", 1));
     let bounds = (
-        [authored.far, authored.ear].into_iter().map(around).fold(around(authored.body), Frame::with),
-        bounds(antlers, None),
+        [authored.far, authored.ear, authored.bones]
+            .into_iter()
+            .map(around)
+            .fold(around(authored.body), Frame::with),
+        antlers.into_iter().filter_map(|antler| bounds(antler, None)).reduce(Frame::with),
     );
     Plate {
         far: shaped(authored.far),
         body: shaped(authored.body),
         ear: shaped(authored.ear),
-        antlers: antlers.into(),
+        antlers: antlers.map(Rc::from),
         bones: shaped(authored.bones),
-        shape: side_only(own(|figure| figure.shape)).into(),
+        shape: outer_only(own(|figure| figure.shape)).into(),
         ink: ink.into(),
         seams: shaped(authored.seams),
         areas: authored

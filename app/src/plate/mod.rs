@@ -87,15 +87,15 @@ pub struct Area {
 /// One view of one animal.
 #[derive(Debug)]
 pub struct Plate {
-    /// Legs and ear of the far side.
+    /// Legs and ear that stand behind the body.
     pub far: Rc<str>,
     /// The silhouette.
     pub body: Rc<str>,
     /// The near ear.
     pub ear: Rc<str>,
-    /// A male's antlers or horns.
-    pub antlers: Rc<str>,
-    /// Spine, blade, ribs and long bones, as a fine under-drawing.
+    /// A male's antlers or horns: the far one, and the near one over it.
+    pub antlers: [Rc<str>; 2],
+    /// Spine, blade, ribs and long bones, and what was cut off, as a fine under-drawing.
     pub bones: Rc<str>,
     /// Mane, beard or bell, under the muscles.
     pub shape: Rc<str>,

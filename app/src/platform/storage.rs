@@ -18,6 +18,8 @@ pub const HAVE: &str = "hindsaddle.have";
 pub const KEPT: &str = "hindsaddle.kept";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
+/// What this window last wrote to the address, or read in it, for as long as it is open.
+pub const ADDRESS: &str = "hindsaddle.address";
 /// The place of the animal that is shown, for as long as the window is open.
 pub const AT: &str = "hindsaddle.at";
 /// The steps before the plan, for as long as the window is open.

@@ -156,6 +156,11 @@ pub const WHAT_TRAVELS: &str = "What goes along";
 pub const NAMES_TRAVEL: &str = "Titles, names and tags, too";
 /// The device's own way.
 pub const SHARE_BY: &str = "Share\u{2026}";
+/// Everything in one file.
+pub const ONE_FILE: &str = "The whole planner as one file";
+/// What for.
+pub const ONE_FILE_HINT: &str =
+    "opens from a memory card or a message, without any network. Fetch it while there is one.";
 /// From screen to screen.
 pub const CODE: &str = "From screen to screen";
 /// How.

@@ -80,3 +80,27 @@ fn a_newer_build_waits_until_it_is_asked_for() {
     });
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the plan is as it was");
 }
+
+/// All pages in one file, from a memory card: plan, think ahead, go to the table and back, and nothing is fetched.
+#[test]
+fn one_file_from_the_disk_is_the_whole_planner() {
+    let page = Page::open_one_file(Screen::PHONE);
+    act::press(&page, Role::Link, "Ahead");
+    see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Button, "Season");
+    act::press(&page, Role::Button, "Add an animal cut the same way");
+    act::press(&page, Role::Link, "Table");
+    see::shown(&page, Role::Heading, "Table and freezer");
+    see::is(&page, Role::Button, "2 Doe", "pressed");
+    act::press(&page, Role::Link, "Plan");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    act::choose(&page, "Knuckle becomes", "Grind");
+    let tally = see::text(&page, Role::Status, Name::from("Tally"));
+    page.reload();
+    assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally);
+    let fetched = page.script(
+        "performance.getEntriesByType('resource').map(entry => entry.name).filter(name => !/^(data|blob):/.test(name))",
+    );
+    assert_eq!(fetched.as_array().map(Vec::len), Some(0), "{fetched}");
+    page.expect_no_complaint();
+}

@@ -148,7 +148,7 @@ fn packages_and_plan_go_out_as_files_and_the_plan_comes_back() {
     act::press(&other, Role::Link, "Table");
     act::press(&other, Role::Button, "Files");
     other.choose_file("input[type=file]", &folder.0.join("hindsaddle-plan.txt"));
-    see::says(&other, Role::Alert, Name::Any, "Undo brings yours back");
+    see::says(&other, Role::Alert, Name::Any, "Undo brings it back");
     act::press(&other, Role::Button, "Labels");
     assert_eq!(see::value(&other, Role::Textbox, "Owner (on labels and order)"), "=HYPERLINK(1)");
     // A file that is none says so.

@@ -3,6 +3,7 @@
 mod camp_without_signal;
 mod go_to_the_freezer;
 mod meet_everyone;
+mod never_lose;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;

@@ -50,6 +50,7 @@ pub(super) fn view(props: &PartProps) -> Html {
                 <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
                 <button type="button" class="tool" onclick={on_file}>{ text::SAVE_PLAN }</button>
             </div>
+            <p><a href="single.html" download="hindsaddle.html">{ text::ONE_FILE }</a>{ " " }{ text::ONE_FILE_HINT }</p>
             { match Code::of(&of_plan) {
                 Some(code) => html! {
                     <>
