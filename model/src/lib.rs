@@ -33,6 +33,7 @@ pub mod changes;
 pub mod compare;
 pub mod csv;
 pub mod dates;
+pub mod deal;
 pub mod ensemble;
 pub mod estimate;
 pub mod fat;
