@@ -34,6 +34,7 @@ pub mod compare;
 pub mod csv;
 pub mod dates;
 pub mod deal;
+mod division;
 pub mod ensemble;
 pub mod estimate;
 pub mod fat;

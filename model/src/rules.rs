@@ -3,6 +3,7 @@
 use crate::anatomy::Muscle;
 use crate::animal::AnimalError;
 use crate::kitchen::KitchenError;
+use crate::partners::PartnersError;
 use crate::product::{self, Cut, Product, RoastSize};
 use crate::tables;
 use crate::units::{Length, Mass};
@@ -171,6 +172,8 @@ pub enum Refusal {
     WoundOffThePlate,
     /// What is wished cannot be.
     Wishes(WishError),
+    /// Partners that cannot be.
+    Partners(PartnersError),
     /// More animals than a season holds.
     TooManyAnimals {
         /// The most allowed.

@@ -1,6 +1,9 @@
 //! Words of the third page and of what all pages share: their names, and those of the animals.
 
 use hindsaddle_model::anatomy::Muscle;
+use hindsaddle_model::deal::{Deal, Worst};
+use hindsaddle_model::packages::Package;
+use hindsaddle_model::partners::{Claim, Partners, PartnersError};
 use hindsaddle_model::plan::{Plan, Tested};
 use hindsaddle_model::planner::assignment::{Found, SHORT};
 use hindsaddle_model::planner::{Lack, Proposed, Unmet, Why};
@@ -403,6 +406,117 @@ pub fn wish_error(error: &WishError) -> String {
                 "{}: nothing is left that it may become. Take a \u{201c}never\u{201d} away.",
                 super::muscle(*muscle)
             )
+        }
+    }
+}
+
+// Partners.
+
+/// The part.
+pub const PARTNERS: &str = "Partners";
+/// Nobody shares.
+pub const NOBODY_SHARES: &str = "Nobody shares yet. Whole packages are dealt so that weight and every kind come out as even as they can; whose each is stands on the labels.";
+/// Two of them.
+pub const SHARE_BY_TWO: &str = "Share it between two";
+/// An invented example.
+pub const EXAMPLE_PARTNERS: &str =
+    "Try an invented example: Ann 2 parts, Bo 1, the tenderloin is Ann\u{2019}s";
+/// One more.
+pub const ADD_PARTNER: &str = "Add a partner";
+/// All the same.
+pub const EQUAL_SHARES: &str = "Equal shares";
+/// Of the name.
+pub const PARTNER_NAME: &str = "Name or initials";
+/// Of the share.
+pub const PARTNER_PARTS: &str = "Parts";
+/// Nobody any more.
+pub const NOBODY: &str = "Nobody shares";
+/// What they asked for.
+pub const CLAIMS: &str = "Claims";
+/// Who gets what.
+pub const DEAL: &str = "Who gets what";
+/// Columns.
+pub const DEAL_HEAD: [&str; 4] = ["Who", "Packages", "Gets", "Due"];
+/// To copy.
+pub const COPY_SUMMARY: &str = "Copy the list";
+
+/// A partner by name, or by letter.
+pub fn partner(partners: &Partners, place: u8) -> String {
+    match partners.all().get(usize::from(place)) {
+        Some(partner) if !partner.name.is_empty() => partner.name.clone(),
+        Some(_) | None => format!("Partner {}", char::from(b'A' + place)),
+    }
+}
+/// A partner by letter.
+pub fn nth_partner(place: usize) -> String {
+    format!("Partner {}", char::from(b'A' + place as u8))
+}
+/// So many packages.
+pub fn packages_count(count: u32) -> String {
+    format!("{count} {}", super::packages(count))
+}
+/// Whose a muscle is.
+pub fn claimed_by(partners: &Partners, place: u8) -> String {
+    format!("For {}", partner(partners, place))
+}
+/// A claim.
+pub fn claim(partners: &Partners, claim: Claim) -> String {
+    format!("{}: {}", super::muscle(claim.muscle), partner(partners, claim.partner))
+}
+/// How the parts are read.
+pub fn shares(partners: &Partners) -> String {
+    let percents: Vec<String> =
+        partners.shares().iter().map(|share| format!("{} %", share.to_percent().round() as u32)).collect();
+    let read = percents.join(", ");
+    if partners.are_percents() {
+        format!("Shares: {read}.")
+    } else {
+        format!("The parts add up to {}; read as {read}.", partners.total_parts())
+    }
+}
+/// The worst-off.
+pub fn worst(partners: &Partners, worst: &Worst, units: Units) -> String {
+    let grams = worst.difference.to_grams();
+    let mass = numbers::mass(Mass::grams(grams.abs()), units);
+    let of = worst.product.map_or("all".to_owned(), |product| super::product(product).to_ascii_lowercase());
+    let than = if grams < 0.0 { "less" } else { "more" };
+    format!(
+        "Farthest from a share: {} gets {mass} {than} of {of} than is due.",
+        partner(partners, worst.partner)
+    )
+}
+/// Proven, or not.
+pub fn deal_proof(deal: &Deal, units: Units) -> String {
+    if deal.is_best() {
+        "Proven: whole packages cannot be dealt more evenly.".into()
+    } else {
+        format!("A more even deal may exist, by {} at most.", numbers::mass(deal.worst_gap, units))
+    }
+}
+/// One partner's list in words, to send.
+pub fn summary(name: &str, packages: &[String], link: &str) -> String {
+    format!("{name}:\n{}\n{link}\n", packages.join("\n"))
+}
+/// A package in a list.
+pub fn summary_line(package: &Package, animal: Option<&str>, units: Units) -> String {
+    let animal = animal.map(|name| format!(" ({name})")).unwrap_or_default();
+    format!("{}, {}{animal}", super::package_name(package), numbers::mass(package.mass, units))
+}
+/// Why partners cannot be.
+pub fn partners_error(error: &PartnersError) -> String {
+    let nth = |place: u8| format!("Partner {}", char::from(b'A' + place));
+    match error {
+        PartnersError::HowMany { least, most } => format!("{least} to {most} can share."),
+        PartnersError::Name { partner, most } => {
+            format!("{}: a name has at most {most} plain characters.", nth(*partner))
+        }
+        PartnersError::SameName { first, second } => {
+            format!("{} and {} have the same name. Tell them apart.", nth(*first), nth(*second))
+        }
+        PartnersError::Parts { partner, most } => format!("{}: parts are 1 to {most}.", nth(*partner)),
+        PartnersError::ClaimedTwice(muscle) => format!("{} is claimed already.", super::muscle(*muscle)),
+        PartnersError::ClaimedByNobody(muscle) => {
+            format!("{}: whoever claimed it is not there.", super::muscle(*muscle))
         }
     }
 }

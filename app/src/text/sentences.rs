@@ -98,6 +98,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
             format!("{most} wounds are marked, which is the most. Remove one first, or move it.")
         }
         Refusal::Wishes(error) => super::wish_error(error),
+        Refusal::Partners(error) => super::partners_error(error),
         Refusal::TooManyAnimals { most } => super::season_full(*most),
         Refusal::WoundOffThePlate => "A wound has to lie on the animal. Mark it again.".into(),
         Refusal::Title { most } => format!("A title has at most {most} plain characters."),

@@ -1,6 +1,7 @@
 //! The packages of a plan, their labels and their supplies, as plain values.
 
 use hindsaddle_model::dates::{Date, Keeps, best_by};
+use hindsaddle_model::deal::deal;
 use hindsaddle_model::forecast::{Forecast, forecast};
 use hindsaddle_model::freezer::Arrival;
 use hindsaddle_model::grind::{GrindError, Grinding, Ground, grind};
@@ -21,6 +22,8 @@ pub struct Packed {
     pub plan: Plan,
     /// Its name, where there are several animals.
     pub name: Option<String>,
+    /// Whose each package is, where the meat is shared; empty where it is not.
+    pub owners: Vec<String>,
     /// What the grinder gives.
     pub ground: Result<Ground, GrindError>,
     /// Every package, in working order.
@@ -39,7 +42,7 @@ pub fn packed(plan: &Plan, forecast: &Forecast) -> Packed {
     let wrapped: Vec<Wrapped> =
         packages.iter().map(|package| wrapped(forecast, package, &wrapping)).collect();
     let supplies = Supplies::of(&wrapped, &wrapping);
-    Packed { plan: plan.clone(), name: None, ground, supplies, packages, wrapped }
+    Packed { plan: plan.clone(), name: None, owners: Vec::new(), ground, supplies, packages, wrapped }
 }
 
 /// Every animal of a season, in order.
@@ -49,7 +52,19 @@ pub fn all_packed(season: &Season) -> Vec<Packed> {
         name: several.then(|| text::animal_name(plan, place)),
         ..packed(plan, &forecast(plan))
     };
-    season.animals().iter().enumerate().map(of).collect()
+    let mut all: Vec<Packed> = season.animals().iter().enumerate().map(of).collect();
+    if let Some(deal) = deal(&packages_of(&all), season.partners()) {
+        let mut owners = deal.owners.iter().map(|owner| text::partner(season.partners(), *owner));
+        for packed in all.iter_mut().filter(|packed| packed.plan.tested() != Tested::DoNotEat) {
+            packed.owners = owners.by_ref().take(packed.packages.len()).collect();
+        }
+    }
+    all
+}
+
+/// The packages of the animals that count, in the order of [`counted`].
+pub fn packages_of(all: &[Packed]) -> Vec<Package> {
+    counted(all).flat_map(|packed| packed.packages.iter().copied()).collect()
 }
 
 /// The animals whose meat is eaten.
@@ -117,9 +132,14 @@ impl Packed {
         best_by(self.keeps(package), kitchen.packed?, kitchen.harvested).ok().map(|until| until.label)
     }
 
-    /// The lines of a label, the first the most important.
-    pub fn label(&self, package: &Package, units: Units, blank_weight: bool) -> Vec<String> {
-        let (plan, kitchen) = (&self.plan, self.plan.kitchen());
+    /// Whose a package is: the partner's it was dealt to, else the owner's of the plan.
+    pub fn owner(&self, place: usize) -> &str {
+        self.owners.get(place).map_or(&self.plan.kitchen().owner, |owner| owner)
+    }
+
+    /// The lines of the label of a package, by its place; the first the most important.
+    pub fn label(&self, place: usize, units: Units, blank_weight: bool) -> Vec<String> {
+        let (plan, kitchen, package) = (&self.plan, self.plan.kitchen(), &self.packages[place]);
         let weight = (!blank_weight).then(|| text::mass(package.mass, units));
         let joined = |parts: Vec<String>| {
             parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" \u{b7} ")
@@ -135,7 +155,7 @@ impl Packed {
                 text::species(plan.animal().species()).to_owned(),
                 self.name.clone().unwrap_or_default(),
                 text::number_of(package.number, package.of),
-                kitchen.owner.clone(),
+                self.owner(place).to_owned(),
                 kitchen.tag.clone(),
             ]),
             text::cook_to(COOK_TO[0].value, COOK_TO[2].value),
@@ -163,7 +183,7 @@ impl Packed {
                 package.of.to_string(),
                 date(kitchen.packed),
                 date(self.best_by(package)),
-                kitchen.owner.clone(),
+                self.owner(index).to_owned(),
                 kitchen.tag.clone(),
                 self.plan.animal().species().id().to_owned(),
                 self.name.clone().unwrap_or_default(),
@@ -282,11 +302,11 @@ mod tests {
     #[test]
     fn a_label_says_what_when_until_when_and_whose() {
         let packed = example();
-        let first = packed.label(&packed.packages[0], Units::Pounds, false).join("|");
+        let first = packed.label(0, Units::Pounds, false).join("|");
         for words in ["25 Nov 2026", "killed 21 Nov 2026", "Best by 25 May 2027", "Ann", "1 of ", "160 °F"] {
             assert!(first.contains(words), "{first}: {words}");
         }
-        let blank = packed.label(&packed.packages[0], Units::Pounds, true).join("|");
+        let blank = packed.label(0, Units::Pounds, true).join("|");
         assert!(blank.contains("____") && !blank.contains(" lb"), "{blank}");
     }
 
@@ -303,7 +323,7 @@ mod tests {
         assert_eq!(all_supplies(&awaited).labels as usize, 2 * each);
         assert_eq!(arrivals(&awaited).iter().map(|arrival| arrival.day).max(), Some(4));
         assert_eq!(rows(&awaited).len(), 1 + 2 * each);
-        let label = awaited[1].label(&awaited[1].packages[0], Units::Pounds, false);
+        let label = awaited[1].label(0, Units::Pounds, false);
         assert_eq!(label[0], "HOLD: test result awaited");
         assert!(label.iter().any(|line| line.contains("2 Doe")), "{label:?}");
         let spoiled = all_packed(&act(&two, Action::SetTested(Tested::DoNotEat)));

@@ -68,7 +68,7 @@ fn third_page(page: &Page, axe: &str, light: &str) {
     act::press(page, Role::Link, "Ahead");
     act::press(page, Role::Button, "Season");
     act::press(page, Role::Button, "Add an animal cut the same way");
-    for part in ["Wishes", "Season", "Compare", "Share", "Kept plans"] {
+    for part in ["Wishes", "Season", "Partners", "Compare", "Share", "Kept plans"] {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
     }

@@ -136,3 +136,28 @@ fn wishes_that_contradict_each_other_name_the_pair() {
     act::press(&page, Role::Button, "Find the best plan");
     see::says(&page, Role::Alert, Name::Any, "takes at least");
 }
+
+#[test]
+fn packages_are_dealt_and_their_owners_are_on_the_labels() {
+    let page = ahead(Screen::PHONE);
+    act::press(&page, Role::Button, "Partners");
+    act::press(&page, Role::Button, starting("Try an invented example"));
+    see::says(&page, Role::Region, Name::from("Partners"), "The parts add up to 3; read as 67 %, 33 %");
+    see::says(&page, Role::Region, Name::from("Who gets what"), "Farthest from a share");
+    see::no_sideways_scrolling(&page);
+    act::fill(&page, Role::Textbox, "Parts: Partner B", "0");
+    act::press(&page, Role::Heading, "Partners");
+    see::says(&page, Role::Alert, Name::Any, "Partner B: parts are 1 to 999");
+    act::press(&page, Role::Link, "Table");
+    see::says(&page, Role::Region, Name::from("Table card"), "For Ann");
+    act::press(&page, Role::Button, "Labels");
+    page.until("labels of both", || {
+        let labels = page.script(
+            "[...document.querySelectorAll('.one-label')].map((label) => label.textContent).join('|')",
+        );
+        let labels = labels.as_str().unwrap_or_default().to_owned();
+        let of = |name: &str| labels.matches(&format!("\u{b7} {name}")).count();
+        let (ann, bo) = (of("Ann"), of("Bo"));
+        if bo > 8 && ann > bo && ann + bo >= 40 { Ok(()) } else { Err(format!("{ann} {bo} {labels}")) }
+    });
+}

@@ -1,10 +1,12 @@
 //! The third page: thinking ahead. Several animals of a season, two plans
-//! side by side, plans that are shared and kept, and a plan made from wishes. It is a program of its
+//! side by side, plans that are shared and kept, a plan made from
+//! wishes, and packages dealt to partners. It is a program of its
 //! own, as the second page is.
 
 mod compare;
 mod kept;
 mod page;
+mod partners;
 mod season;
 mod share;
 mod wishes;

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, compare, kept, season, share, wishes};
+use super::{PartProps, compare, kept, partners, season, share, wishes};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
@@ -16,14 +16,16 @@ use crate::text;
 enum Part {
     Wishes,
     Season,
+    Partners,
     Compare,
     Share,
     Kept,
 }
 
-const PARTS: [(Part, &str); 5] = [
+const PARTS: [(Part, &str); 6] = [
     (Part::Wishes, text::WISHES),
     (Part::Season, text::SEASON),
+    (Part::Partners, text::PARTNERS),
     (Part::Compare, text::COMPARE),
     (Part::Share, text::SHARE),
     (Part::Kept, text::KEPT_PLANS),
@@ -51,6 +53,7 @@ pub fn AheadPage() -> Html {
                 { match PARTS[*part].0 {
                     Part::Wishes => html! { <wishes::WishesCard ..props /> },
                     Part::Season => html! { <season::SeasonCard ..props /> },
+                    Part::Partners => html! { <partners::PartnersCard ..props /> },
                     Part::Compare => html! { <compare::Compare ..props /> },
                     Part::Share => share::view(&props),
                     Part::Kept => html! { <kept::KeptPlans ..props /> },

@@ -4,7 +4,6 @@ use std::fmt::Write as _;
 
 use hindsaddle_model::labels::{Grid, LabelError, Nudge, Paper, Rect, Roll, Sheets, ruler};
 use hindsaddle_model::link::{self, Names};
-use hindsaddle_model::packages::Package;
 use hindsaddle_model::tables::GRIDS;
 use hindsaddle_model::units::Length;
 use yew::prelude::*;
@@ -212,23 +211,22 @@ fn controls(settings: &UseStateHandle<Settings>) -> Html {
     }
 }
 
-/// The packages of all animals, each with its animal.
-fn labels_of(all: &[Packed]) -> Vec<(&Packed, &Package)> {
-    all.iter().flat_map(|packed| packed.packages.iter().map(move |package| (packed, package))).collect()
+/// The packages of all animals, by their place among those of their animal.
+fn labels_of(all: &[Packed]) -> Vec<(&Packed, usize)> {
+    all.iter().flat_map(|packed| (0..packed.packages.len()).map(move |place| (packed, place))).collect()
 }
 
 fn sheets(
     props: &PartProps,
     settings: &Settings,
     layout: &Layout,
-    labels: &[(&Packed, &Package)],
+    labels: &[(&Packed, usize)],
     pages: &[Vec<(usize, Rect)>],
 ) -> Html {
     let (width, height) = layout.page();
     let view_box = format!("0 0 {} {}", whole(hundredths(width)), whole(hundredths(height)));
-    let lines = |(packed, package): (&Packed, &Package)| {
-        packed.label(package, props.state.units, settings.blank_weight)
-    };
+    let lines =
+        |(packed, place): (&Packed, usize)| packed.label(place, props.state.units, settings.blank_weight);
     let code = settings.with_code.then(|| code_of(props)).flatten();
     html! {
         <div class="label-sheets">

@@ -174,6 +174,7 @@ fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
             { place_of(state, muscle) }
             <div>
                 <p class="becomes">{ becomes }</p>
+                if let Some(whose) = state.season.partners().claimant(muscle) { <p>{ text::claimed_by(state.season.partners(), whose) }</p> }
                 <ul class="results">
                     { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
                 </ul>

@@ -58,5 +58,5 @@ fn row(state: &State, forecast: &MuscleForecast) -> Html {
     let becomes = if taken { text::muscle_cuts(plan, muscle, " + ", state.units) } else { String::new() };
     let expect: Vec<String> = forecast.packs.iter().map(|row| text::pack_row(row, state.units)).collect();
     let expect = if expect.is_empty() { text::muscle_result(forecast, taken) } else { expect.join("; ") };
-    html! { <tr key={muscle.id()}><th scope="row">{ text::muscle(muscle) }</th><td>{ becomes }</td><td>{ expect }</td></tr> }
+    html! { <tr key={muscle.id()}><th scope="row">{ text::muscle(muscle) }</th><td>{ becomes }if let Some(whose) = state.season.partners().claimant(muscle) { <span class="each">{ text::claimed_by(state.season.partners(), whose) }</span> }</td><td>{ expect }</td></tr> }
 }
