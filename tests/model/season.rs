@@ -12,6 +12,7 @@ use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::rules::Refusal;
 use hindsaddle_model::season::{Change, MOST_ANIMALS, Season};
 use hindsaddle_model::units::{Length, Mass, Volume};
+use hindsaddle_model::wishes::{Demand, Wish, Wishes};
 use hindsaddle_tests::{random_plan, weighed_plan, with};
 
 /// The season of these animals, made of a first one by the changes a person can make.
@@ -221,4 +222,77 @@ fn what_a_test_says_travels() {
         })
         .collect();
     assert_eq!(links.len(), Tested::ALL.len());
+}
+
+/// A season in words.
+fn told(season: &Season) -> String {
+    let mut text = format!("{:?}\n", season.partners());
+    for plan in season.animals() {
+        let animal = plan.animal();
+        text += &format!(
+            "{:?} {} {} {} {:?} {:?}\n{:?}\n",
+            plan.title(),
+            animal.species().id(),
+            animal.sex().id(),
+            animal.age().id(),
+            animal.weighed(),
+            plan.tested(),
+            plan.wishes()
+        );
+        for muscle in Muscle::ALL {
+            let [left, right] = Side::ALL.map(|side| format!("{:?}", plan.division(muscle, side).parts()));
+            text += &format!("{} {} {left} {right}\n", muscle.id(), plan.is_recovered(muscle));
+        }
+    }
+    text
+}
+
+fn frozen(number: u64) -> Season {
+    let mut season = season((0..1 + number % 4).map(|animal| random_plan(700 + number * 10 + animal)));
+    if number > 0 {
+        let partners = (0..2 + number % 5)
+            .map(|place| Partner {
+                name: ["", "Ann", "Bö"][place as usize % 3].repeat((place > 0).into()),
+                parts: place as u16 + 1,
+            })
+            .map(|partner| Partner {
+                name: if partner.parts > 3 { String::new() } else { partner.name },
+                ..partner
+            });
+        let claims =
+            vec![Claim { muscle: Muscle::Skirt, partner: 0 }, Claim { muscle: Muscle::TopRound, partner: 1 }];
+        let partners = Partners::checked(partners.collect(), claims).unwrap();
+        season = season.apply(Change::SetPartners(partners)).unwrap().season;
+    }
+    let mut wishes = Wishes::default();
+    wishes.by[number as usize % 5] = Wish::Dinners(number as u16 * 30);
+    wishes.by[(number as usize + 1) % 5] = Wish::Share(number as u8 + 1);
+    wishes.most_knife_work = (number % 2 == 0).then_some(number as u16);
+    wishes.demands = vec![(Muscle::Neck, Demand::ALL[[0, 5, 7][number as usize % 3]])];
+    let act = Action::SetWishes(Box::new(wishes));
+    let season = season.apply(Change::Act(0, act)).unwrap().season;
+    season.apply(Change::Act(0, Action::SetTested(Tested::ALL[number as usize % 4]))).unwrap().season
+}
+
+/// A file that is missing is written; one that is there never changes.
+#[test]
+fn frozen_seasons_open_for_ever() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("links/v3");
+    for number in 0..8 {
+        let path = folder.join(format!("season-{number}.txt"));
+        if !path.exists() {
+            assert!(
+                std::env::var_os("UPDATE_EXPECT").is_some(),
+                "{}: set UPDATE_EXPECT to write it",
+                path.display()
+            );
+            let season = frozen(number);
+            std::fs::write(&path, format!("{}\n{}", write(&season, Names::Included), told(&season))).unwrap();
+        }
+        let text = std::fs::read_to_string(&path).unwrap();
+        let (link, expected) = text.split_once('\n').unwrap();
+        let season = read(link).unwrap();
+        assert_eq!(told(&season), expected, "{}", path.display());
+        assert_eq!(write(&season, Names::Included), link, "{}", path.display());
+    }
 }

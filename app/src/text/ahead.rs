@@ -493,6 +493,10 @@ pub fn deal_proof(deal: &Deal, units: Units) -> String {
         format!("A more even deal may exist, by {} at most.", numbers::mass(deal.worst_gap, units))
     }
 }
+/// What of a product is got and due.
+pub fn lot(product: Product, got: &str, due: &str) -> String {
+    format!("{}: {got}, due {due}", super::product(product))
+}
 /// One partner's list in words, to send.
 pub fn summary(name: &str, packages: &[String], link: &str) -> String {
     format!("{name}:\n{}\n{link}\n", packages.join("\n"))

@@ -3,8 +3,10 @@
 use hindsaddle_model::anatomy::Muscle;
 use hindsaddle_model::deal::{Deal, deal};
 use hindsaddle_model::partners::{Claim, FEWEST_PARTNERS, MOST_PARTNERS, Partner, Partners};
+use hindsaddle_model::product::Product;
 use hindsaddle_model::rules::Refusal;
 use hindsaddle_model::season::Change;
+use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
 use super::PartProps;
@@ -238,6 +240,9 @@ fn list(props: &PartProps, all: &[Packed], deal: &Deal, place: u8) -> Html {
     html! {
         <details key={place}>
             <summary><b>{ &name }</b>{ ": " }{ text::packages_count(lines.len() as u32) }</summary>
+            <p>{ for Product::ALL.into_iter().zip(deal.hands[usize::from(place)].of).filter(|(_, lot)| lot.due > Mass::grams(1.0)).map(|(product, lot)| html! {
+                <span key={product.id()} class="each">{ text::lot(product, &text::mass(lot.got, state.units), &text::mass(lot.due, state.units)) }</span>
+            }) }</p>
             <ul class="plain-list">{ for lines.iter().enumerate().map(|(place, line)| html! { <li key={place}>{ line }</li> }) }</ul>
             <button type="button" class="tool" aria-label={text::of_animal(text::COPY_SUMMARY, &name)} onclick={on_copy}>{ text::COPY_SUMMARY }</button>
         </details>
