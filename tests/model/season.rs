@@ -1,5 +1,7 @@
 //! Several animals in one plan: what is one, what stays apart, and how it travels.
 
+use std::fmt::Write as _;
+
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Sex, Species, Weighed};
 use hindsaddle_model::forecast::{Advice, forecast};
@@ -229,8 +231,9 @@ fn told(season: &Season) -> String {
     let mut text = format!("{:?}\n", season.partners());
     for plan in season.animals() {
         let animal = plan.animal();
-        text += &format!(
-            "{:?} {} {} {} {:?} {:?}\n{:?}\n",
+        let _ = writeln!(
+            text,
+            "{:?} {} {} {} {:?} {:?}\n{:?}",
             plan.title(),
             animal.species().id(),
             animal.sex().id(),
@@ -241,24 +244,18 @@ fn told(season: &Season) -> String {
         );
         for muscle in Muscle::ALL {
             let [left, right] = Side::ALL.map(|side| format!("{:?}", plan.division(muscle, side).parts()));
-            text += &format!("{} {} {left} {right}\n", muscle.id(), plan.is_recovered(muscle));
+            let _ = writeln!(text, "{} {} {left} {right}", muscle.id(), plan.is_recovered(muscle));
         }
     }
     text
 }
 
 fn frozen(number: u64) -> Season {
-    let mut season = season((0..1 + number % 4).map(|animal| random_plan(700 + number * 10 + animal)));
+    let mut season = season((0..=number % 4).map(|animal| random_plan(700 + number * 10 + animal)));
     if number > 0 {
-        let partners = (0..2 + number % 5)
-            .map(|place| Partner {
-                name: ["", "Ann", "Bö"][place as usize % 3].repeat((place > 0).into()),
-                parts: place as u16 + 1,
-            })
-            .map(|partner| Partner {
-                name: if partner.parts > 3 { String::new() } else { partner.name },
-                ..partner
-            });
+        let names = ["", "Ann", "Bö", "", "", ""];
+        let partners = names.into_iter().zip(1..).take(2 + number as usize % 5);
+        let partners = partners.map(|(name, parts)| Partner { name: name.into(), parts });
         let claims =
             vec![Claim { muscle: Muscle::Skirt, partner: 0 }, Claim { muscle: Muscle::TopRound, partner: 1 }];
         let partners = Partners::checked(partners.collect(), claims).unwrap();
@@ -267,7 +264,7 @@ fn frozen(number: u64) -> Season {
     let mut wishes = Wishes::default();
     wishes.by[number as usize % 5] = Wish::Dinners(number as u16 * 30);
     wishes.by[(number as usize + 1) % 5] = Wish::Share(number as u8 + 1);
-    wishes.most_knife_work = (number % 2 == 0).then_some(number as u16);
+    wishes.most_knife_work = number.is_multiple_of(2).then_some(number as u16);
     wishes.demands = vec![(Muscle::Neck, Demand::ALL[[0, 5, 7][number as usize % 3]])];
     let act = Action::SetWishes(Box::new(wishes));
     let season = season.apply(Change::Act(0, act)).unwrap().season;
