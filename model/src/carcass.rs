@@ -73,6 +73,10 @@ struct Spreads {
     stage: Estimate<f64>,
 }
 
+/// No hanging carcass is leaner, whatever a household's own figures say. Judgement; the table's leanest moose is at
+/// 0.80.
+const MOST_LEAN: f64 = 0.92;
+
 impl Spreads {
     fn of(plan: &Plan) -> Self {
         let animal = plan.animal();
@@ -116,7 +120,7 @@ impl Spreads {
         Fractions {
             dressed: self.dressed.at(z(Draw::Dressed)),
             hanging: self.hanging.at(z(Draw::Hanging)),
-            lean: self.lean.at(z(Draw::Lean)),
+            lean: self.lean.at(z(Draw::Lean)).min(MOST_LEAN),
             bone: self.bone.at(z(Draw::Bone)),
             shot: self.shot.at(z(Draw::Shot)).max(0.0),
             left: self.left.at(z(Draw::LeftBehind)).max(0.0),

@@ -111,7 +111,7 @@ impl Seen {
 }
 
 /// What the weighings teach, in their order. Both sides of a muscle weighed one by one are the two together, so
-/// that it does not matter how they differ.
+/// that it does not matter how they differ; unless one of them alone says more, as when the other is a scrap.
 pub(crate) fn seen(weighings: &[Weighing]) -> Vec<Seen> {
     let mut all: Vec<Seen> = Vec::new();
     for weighing in weighings {
@@ -121,7 +121,12 @@ pub(crate) fn seen(weighings: &[Weighing]) -> Vec<Seen> {
                 if last.target == OnScale::Muscle(muscle, Sides::One(Side::Left)) =>
             {
                 let target = OnScale::Muscle(muscle, Sides::Both);
-                *last = Seen { target, mass: last.mass + now.mass, square: last.square + now.square };
+                let both = Seen { target, mass: last.mass + now.mass, square: last.square + now.square };
+                for other in [now, both] {
+                    if other.variance() < last.variance() {
+                        *last = other;
+                    }
+                }
             }
             _ => all.push(now),
         }

@@ -2,6 +2,7 @@
 
 use hindsaddle_model::anatomy::{Muscle, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Sex, Species, Weighed};
+use hindsaddle_model::carcass::carcass;
 use hindsaddle_model::forecast::{Forecast, forecast};
 use hindsaddle_model::own::{self, FARTHEST, MOST_ANIMALS, Own, TooLittle, compared, figures};
 use hindsaddle_model::plan::{Action, Plan};
@@ -128,7 +129,12 @@ fn mass_closes_with_own_figures_in_it() {
             let mut shares = [percent; Muscle::COUNT];
             shares[seed as usize % Muscle::COUNT] = -percent;
             let own = Own::new(percent, shares);
-            let forecast = forecast(&with(&random_plan(seed), Action::UseOwn(own)));
+            let plan = with(&random_plan(seed), Action::UseOwn(own));
+            let carcass = carcass(&plan);
+            for masses in [&carcass.bone, &carcass.trim, &carcass.drying] {
+                assert!(masses.iter().all(|mass| *mass > Mass::ZERO), "seed {seed}");
+            }
+            let forecast = forecast(&plan);
             let sum: Mass = forecast.ledger[1..].iter().map(|(_, mass)| mass.likely()).sum();
             assert!((sum - forecast.live.likely()).to_grams().abs() < 1e-6, "seed {seed}");
             assert!(forecast.ledger.iter().all(|(_, mass)| mass.low().to_grams() > -1e-6), "seed {seed}");
