@@ -1,21 +1,21 @@
 // Owns the first moment: fetches the page's code and starts it, or says why it cannot. It knows nothing of deer.
 // It is a file of its own, and no script stands in index.html, so that a strict content security policy can hold.
 
-const code = document.querySelector('link[rel="modulepreload"]');
-const wasm = document.querySelector('link[rel="preload"][type="application/wasm"]');
+const CANNOT =
+  "Hindsaddle cannot start here. It needs a browser with WebAssembly and a connection for the first visit. " +
+  "The plan is kept in the address: open the same address again, or in another browser.";
 
 try {
-  const page = await import(code.href);
-  await page.default({ module_or_path: wasm.href });
+  const code = document.querySelector('link[rel="program"]').href;
+  // Both are fetched at once.
+  const program = fetch(code.replace(/\.js$/, "_bg.wasm"));
+  const page = await import(code);
+  await page.default({ module_or_path: program });
 } catch (reason) {
   console.error(reason);
   // The page clears the body when it starts, so the note is there only if it did not get that far.
   const note = document.getElementById("start");
-  if (note) {
-    note.textContent =
-      "Hindsaddle cannot start here. It needs a browser with WebAssembly and a connection for the first visit. " +
-      "The plan is kept in the address: open the same address again, or in another browser.";
-  }
+  if (note) note.textContent = CANNOT;
 }
 
 // A fault of the program itself stops it for good; the plan is remembered after every change.
