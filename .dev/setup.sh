@@ -76,9 +76,12 @@ need_rust() {
   done
 }
 
-# Trunk builds the page without the network, so the crates are fetched before it starts.
+# Trunk builds the page without the network, so the crates are fetched before it starts: those of this machine for
+# the first picture of the page.
 need_crates() {
-  cargo fetch --quiet --locked --target "$wasm_target"
+  local this_machine
+  this_machine=$(rustc -vV | sed -n 's/^host: //p')
+  cargo fetch --quiet --locked --target "$wasm_target" --target "$this_machine"
   smaller cargo fetch --quiet --locked --target "$wasm_target"
 }
 
