@@ -46,6 +46,7 @@ pub mod ics;
 mod kalman;
 pub mod kitchen;
 pub mod labels;
+pub mod lesson;
 pub mod link;
 mod normal;
 pub mod order;

@@ -137,6 +137,13 @@ sources! {
     EarleProperties: Relayed, "Earle, Unit Operations, appendix 7: latent heat 335 kJ/kg of water; heat capacities by water content";
     AshraeMeat: Relayed, "ASHRAE table, mirrored: sirloin begins to freeze at 28.9 degrees F (-1.7 degrees C)";
     FrozenMeat: Relayed, "Meat Refrigeration, chapter 13: frozen lean conducts about 1.3 W/mK";
+    NewZealandVenison: Agency, "Te Ara, New Zealand's government encyclopedia, venison cuts: tenderloin, striploin, knuckle and rump are the most tender, flank steak and shank the least";
+    BeefShear: Measured, "Belew et al. 2003, shear force of 40 beef muscles (abstract)";
+    BeefRound: Measured, "Senaratne et al. 2010, tenderness and fibre direction of the muscles of the beef round (abstract)";
+    BeefCollagen: Measured, "Collagen of beef joints 1986: shin 4.8, leg 4.2, forequarter 3.2, hindquarter 2.7 percent";
+    SpringbokShear: Measured, "Springbok, Meat and Muscle Biology 2019: of six muscles the infraspinatus has the lowest shear force";
+    HartebeestShear: Measured, "Red hartebeest, Foods 2021: infraspinatus the most tender, the males' semimembranosus the least";
+    GuelphMuscles: Agency, "University of Guelph, teaching notes on the muscles of a carcass: where each lies";
     LabelSheets: CommonPractice, "Sheets as they are commonly sold, sizes from memory; measure yours";
     TradeSizes: CommonPractice, "Trade sizes and habits, from memory; unverified";
     CommonPractice: CommonPractice, "Common practice, no source";

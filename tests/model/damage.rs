@@ -49,6 +49,7 @@ fn every_single_slip_is_refused() {
                 let expected = match (at, other) {
                     (0, '4'..='9') => &[LinkError::Newer][..],
                     (0, '1' | '2' | '3') => &[LinkError::Mistyped, LinkError::CutShort],
+                    (0, 'L') => &[LinkError::Unknown, LinkError::Lesson],
                     (0, _) => &[LinkError::Unknown],
                     _ => &[LinkError::Mistyped, LinkError::CutShort],
                 };

@@ -19,6 +19,7 @@ mod kitchen;
 mod labels;
 mod laws;
 mod ledger;
+mod lessons;
 mod limits;
 mod links;
 mod oracle;

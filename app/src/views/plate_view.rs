@@ -87,7 +87,7 @@ impl Scene {
 }
 
 /// How many CSS pixels a unit of the drawing takes in a window of `width`.
-fn pixels(width: f64, frame: Frame) -> f64 {
+pub(super) fn pixels(width: f64, frame: Frame) -> f64 {
     let plate = if width < 700.0 {
         width - 16.0
     } else if width < 1100.0 {
@@ -202,7 +202,7 @@ fn area_view(state: &State, area: &Rc<Area>, pixels: f64) -> AreaView {
     }
 }
 
-fn id(area: &Area) -> String {
+pub(super) fn id(area: &Area) -> String {
     match area.side {
         None => area.muscle.id().to_owned(),
         Some(Side::Left) => format!("{}-l", area.muscle.id()),
@@ -233,7 +233,7 @@ fn name(
 }
 
 /// Whether the animal carries antlers or horns on the plate.
-fn has_antlers(plan: &Plan) -> bool {
+pub(super) fn has_antlers(plan: &Plan) -> bool {
     let animal = plan.animal();
     let male = animal.sex() == Sex::Buck || animal.species() == Species::Caribou;
     male && animal.age() != Age::Fawn

@@ -7,6 +7,7 @@
 //! season of several animals, or one that is shared, is version 3, which does so with version 2's.
 
 mod bits;
+pub mod lesson;
 mod partners;
 mod scale;
 mod v1;
@@ -53,6 +54,8 @@ pub enum LinkError {
     Mistyped,
     /// The checksum is right, but it does not say a plan that can be made.
     Impossible,
+    /// No plan, but a lesson: see [`lesson`].
+    Lesson,
 }
 
 const CRC: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_16_IBM_SDLC);
@@ -141,14 +144,14 @@ pub fn read(text: &str) -> Result<Season, LinkError> {
     if text.len() > LONGEST {
         return Err(LinkError::TooLong);
     }
-    let text = text.trim().trim_start_matches('#').trim_end_matches(['.', ',', ')', '>', '"', '\'']);
-    let mut characters = text.chars();
+    let mut characters = clean(text).chars();
     let version = match characters.next() {
         None => return Err(LinkError::Empty),
         Some('1') => Version::One,
         Some('2') => Version::Two,
         Some('3') => Version::Three,
         Some('4'..='9') => return Err(LinkError::Newer),
+        Some(_) if lesson::is_lesson(text) => return Err(LinkError::Lesson),
         Some(_) => return Err(LinkError::Unknown),
     };
     let packed = decoded(characters.as_str())?;
@@ -172,6 +175,11 @@ pub fn read(text: &str) -> Result<Season, LinkError> {
         return Err(LinkError::Impossible);
     }
     Ok(season)
+}
+
+/// A text without what people and programs put around it.
+fn clean(text: &str) -> &str {
+    text.trim().trim_start_matches('#').trim_end_matches(['.', ',', ')', '>', '"', '\''])
 }
 
 /// Base64url without padding; a lone last character is a link cut short.

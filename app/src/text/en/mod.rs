@@ -1,16 +1,22 @@
 //! English.
 
 mod ahead;
+mod glossary;
 mod kitchen;
 mod labels;
+mod learn;
+mod lessons;
 mod names;
 mod plate;
 mod scale;
 mod sentences;
 
 pub use ahead::*;
+pub use glossary::*;
 pub use kitchen::*;
 pub use labels::*;
+pub use learn::*;
+pub use lessons::*;
 pub use names::*;
 pub use plate::*;
 pub use scale::*;

@@ -151,6 +151,7 @@ pub fn link_error(error: LinkError) -> &'static str {
         LinkError::Impossible => {
             "This link does not say a plan that can be made. Ask for it again. Your own plan is still here."
         }
+        LinkError::Lesson => super::LESSON_HERE,
     }
 }
 
@@ -166,7 +167,8 @@ pub fn memory_error(error: LinkError) -> &'static str {
         | LinkError::Character
         | LinkError::CutShort
         | LinkError::Mistyped
-        | LinkError::Impossible => {
+        | LinkError::Impossible
+        | LinkError::Lesson => {
             "The plan this browser remembered is damaged. Open its link again if you have it. Its text is set aside in this browser, and the page starts with the example."
         }
     }
