@@ -1,5 +1,5 @@
 // Owns what is made of a build when Trunk is done with it: short names in the programs, files named by what is in
-// them, kitchen.html and ahead.html, which are index.html with other programs, what index.html shows before its program
+// them, kitchen.html, ahead.html and learn.html, which are index.html with other programs, what index.html shows before its program
 // arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
 
 import { execFileSync } from "node:child_process";
@@ -12,7 +12,7 @@ import { single } from "./single.mjs";
 const folder = process.env.TRUNK_STAGING_DIR;
 
 const LANGUAGES = ["en"];
-const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead" };
+const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead", learn: "learn" };
 
 // What Trunk wrote for the first program names it with a hash of what it was before; the others have none.
 let html = readFileSync(join(folder, "index.html"), "utf8");
@@ -24,6 +24,8 @@ for (const [page, program] of Object.entries(PAGES)) {
   });
   // Before boot.js, which starts one of them.
   let text = replaced(html, "<script", `${links.join("\n")}\n<script`, "script");
+  // How the page for learning looks is fetched by it alone.
+  if (page !== "learn") text = replaced(text, /<link [^>]*href="[^"]*learn-[0-9a-f]+\.css"[^>]*>\n/, "", "style of the page for learning");
   if (page === "index") text = replaced(text, '<p class="note">Hindsaddle is starting.</p>', firstPaint(), "start");
   writeFileSync(join(folder, `${page}.html`), text);
 }

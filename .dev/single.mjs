@@ -6,13 +6,13 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 
-const PROGRAMS = ["app", "kitchen", "ahead"];
+const PROGRAMS = ["app", "kitchen", "ahead", "learn"];
 
 /** The one file. `names` are the files of the built folder, `start` is what starts a program in it. */
 export function single(folder, names, start) {
   const read = (name) => readFileSync(join(folder, name));
   const named = (pattern) => names.find((name) => pattern.test(name)) ?? missing(pattern);
-  const style = ["tokens", "app", "print"]
+  const style = ["tokens", "app", "learn", "print"]
     .map((name) => ({ name, text: read(named(new RegExp(`^${name}-\\w+\\.css$`))).toString() }))
     .map(({ name, text }) => (name === "print" ? `@media print {\n${text}}\n` : text))
     .join("");

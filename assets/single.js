@@ -15,7 +15,7 @@ try {
 }
 
 addEventListener("click", (event) => {
-  const way = event.target.closest?.("a[href]")?.getAttribute("href").match(/^(?:\.\/|(kitchen|ahead)\.html)(#.*)$/);
+  const way = event.target.closest?.("a[href]")?.getAttribute("href").match(/^(?:\.\/|(kitchen|ahead|learn)\.html)(#.*)$/);
   if (!way) return;
   event.preventDefault();
   const [, other, fragment] = way;

@@ -74,7 +74,8 @@ fn opened() -> State {
             State::new(remembered.unwrap_or_else(example), None, units, unreadable)
         }
         Err(error) => {
-            State::new(remembered.unwrap_or_else(example), None, units, Some(Notice::LinkRefused(error)))
+            let notice = Notice::of_link(error, &fragment);
+            State::new(remembered.unwrap_or_else(example), None, units, Some(notice))
         }
     }
 }
@@ -100,9 +101,9 @@ pub(crate) fn put_aside(season: &Season) -> bool {
         .is_some_and(|list| storage::write(storage::KEPT, &kept::write(&list)))
 }
 
-/// Keeps the address and the storage at the plan.
+/// Keeps the address and the storage at the plan; the address at a lesson instead, while one is open.
 #[hook]
-pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
+pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>) {
     let dispatch = state.dispatcher();
     let now = state.clone();
     use_effect_with(state.season.clone(), move |season| {
@@ -120,14 +121,17 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>) {
         }
     });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
-    use_effect_with((state.season.clone(), state.names_travel), move |(season, names_travel)| {
-        let text = link_of(season, *names_travel);
-        let waiting = Timeout::new(ADDRESS_DELAY, move || {
-            address::replace_fragment(&text);
-            storage::write_for_now(storage::ADDRESS, &text);
-        });
-        move || drop(waiting)
-    });
+    use_effect_with(
+        (state.season.clone(), state.names_travel, lesson),
+        move |(season, names_travel, lesson)| {
+            let text = lesson.clone().unwrap_or_else(|| link_of(season, *names_travel));
+            let waiting = Timeout::new(ADDRESS_DELAY, move || {
+                address::replace_fragment(&text);
+                storage::write_for_now(storage::ADDRESS, &text);
+            });
+            move || drop(waiting)
+        },
+    );
     use_effect_with(state.units, |units| {
         let name = match units {
             Units::Pounds => "lb",
@@ -147,7 +151,7 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
             storage::write_for_now(storage::ADDRESS, &fragment);
             opened.dispatch(match link::read(&fragment) {
                 Ok(season) => Msg::Open(Rc::new(season)),
-                Err(error) => Msg::Say(Notice::LinkRefused(error)),
+                Err(error) => Msg::Say(Notice::of_link(error, &fragment)),
             });
         });
         let told = dispatch.clone();
@@ -168,7 +172,7 @@ pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
 
 /// The width of the window, as it changes.
 #[hook]
-fn use_width() -> f64 {
+pub(crate) fn use_width() -> f64 {
     let width = use_state(screen::width);
     let setter = width.setter();
     use_effect_with((), move |()| {
@@ -182,7 +186,7 @@ fn use_width() -> f64 {
 #[component]
 pub fn App() -> Html {
     let state = use_reducer(opening);
-    use_memory(&state);
+    use_memory(&state, None);
     use_listeners(&state);
     let width = use_width();
     let send = {

@@ -15,6 +15,8 @@ pub enum Notice {
     LinkOpened,
     /// A link could not be opened.
     LinkRefused(LinkError),
+    /// The link is a lesson's, whose page is another.
+    Lesson(String),
     /// What this browser remembered could not be read.
     MemoryRefused(LinkError),
     /// Storage refuses.
@@ -34,6 +36,21 @@ pub enum Notice {
 }
 
 impl Notice {
+    /// What is said of a link that is no plan's.
+    pub fn of_link(error: LinkError, link: &str) -> Self {
+        match error {
+            LinkError::Lesson => Notice::Lesson(link.to_owned()),
+            LinkError::Empty
+            | LinkError::TooLong
+            | LinkError::Newer
+            | LinkError::Unknown
+            | LinkError::Character
+            | LinkError::CutShort
+            | LinkError::Mistyped
+            | LinkError::Impossible => Notice::LinkRefused(error),
+        }
+    }
+
     /// What is said of a file that was to be saved.
     pub fn saved(worked: bool) -> Self {
         if worked { Notice::Saved } else { Notice::NotSaved }

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use hindsaddle_model::anatomy::{Muscle, View};
 use yew::prelude::*;
 
 use super::plate_drawing::{label, silhouette};
@@ -16,6 +17,9 @@ use crate::views::plate_view::{Scene, numbered};
 pub struct ClassSheetsProps {
     /// The page's state.
     pub state: Rc<State>,
+    /// The sides to print, each with the muscles that are asked; empty for the side that is shown, with all.
+    #[prop_or_default]
+    pub sides: Vec<(View, Vec<Muscle>)>,
     /// Told what happens.
     pub send: Callback<Msg>,
 }
@@ -26,7 +30,11 @@ const CLOSE: &str = "sheets-close";
 #[component]
 pub fn ClassSheets(props: &ClassSheetsProps) -> Html {
     use_effect_with((), |()| focus::focus(CLOSE));
-    let (scene, numbers) = numbered(&props.state);
+    let sides = if props.sides.is_empty() {
+        vec![(props.state.look.view, Muscle::ALL.to_vec())]
+    } else {
+        props.sides.clone()
+    };
     let close = props.send.reform(|_: MouseEvent| Msg::ClassSheets(false));
     html! {
         <main class="class-sheets">
@@ -35,14 +43,16 @@ pub fn ClassSheets(props: &ClassSheetsProps) -> Html {
                 <button type="button" class="tool" onclick={|_: MouseEvent| picture::print()}>{ text::PRINT }</button>
                 <p class="hint">{ text::CLASS_HINT }</p>
             </div>
-            { page(&props.state, &scene, &numbers, false) }
-            { page(&props.state, &scene, &numbers, true) }
+            { for [false, true].into_iter().flat_map(|answers| sides.iter().map(move |(view, asked)| (answers, *view, asked))).map(|(answers, view, asked)| {
+                let (scene, numbers) = numbered(&props.state, view, asked);
+                page(&props.state, view, &scene, &numbers, answers)
+            }) }
         </main>
     }
 }
 
-fn page(state: &State, scene: &Scene, numbers: &Labels, answers: bool) -> Html {
-    let view = text::view(state.look.view);
+fn page(state: &State, view: View, scene: &Scene, numbers: &Labels, answers: bool) -> Html {
+    let view = text::view(view);
     let species = text::species(state.plan.animal().species());
     html! {
         <section class="class-sheet" aria-label={text::class_title(answers)}>

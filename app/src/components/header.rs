@@ -54,16 +54,18 @@ pub(in crate::components) enum Place {
     Plan,
     Ahead,
     Kitchen,
+    Learn,
 }
 
 impl Place {
-    const ALL: [Place; 3] = [Place::Plan, Place::Ahead, Place::Kitchen];
+    const ALL: [Place; 4] = [Place::Plan, Place::Ahead, Place::Kitchen, Place::Learn];
 
     const fn file(self) -> &'static str {
         match self {
             Place::Plan => "./",
             Place::Ahead => "ahead.html",
             Place::Kitchen => "kitchen.html",
+            Place::Learn => "learn.html",
         }
     }
 }

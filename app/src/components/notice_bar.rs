@@ -25,6 +25,7 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::Skipped(refusals, product) => text::skipped(refusals, *product),
         Notice::LinkOpened => text::LINK_OPENED.into(),
         Notice::LinkRefused(error) => text::link_error(*error).into(),
+        Notice::Lesson(_) => text::LESSON_HERE.into(),
         Notice::MemoryRefused(error) => text::memory_error(*error).into(),
         Notice::NotRemembered => text::NOT_REMEMBERED.into(),
         Notice::Copied => text::COPIED.into(),
@@ -42,6 +43,9 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         <div class={classes!("notice", words.is_some().then_some("notice-shown"))} role="alert">
             if let Some(words) = words {
                 <p>{ words }</p>
+                if let Some(Notice::Lesson(link)) = &props.notice {
+                    <a class="tool" href={format!("learn.html#{link}")}>{ text::OPEN_LESSON }</a>
+                }
                 if props.notice == Some(Notice::Newer) {
                     <button type="button" class="tool" onclick={|_: MouseEvent| updates::take_over()}>{ text::USE_NEWER }</button>
                 }

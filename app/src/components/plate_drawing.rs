@@ -50,6 +50,9 @@ pub(super) struct PlateDrawingProps {
     pub free: bool,
     /// Whether it is seen from above.
     pub above: bool,
+    /// Whether a muscle under the pointer says its name.
+    #[prop_or(true)]
+    pub titled: bool,
     /// Told what was touched.
     pub on_touch: Callback<Touched>,
     /// Handles on top.
@@ -259,7 +262,7 @@ fn touch(
         <path key={view.id.clone()} id={format!("touch-{}", view.id)} class={classes!("touch", view.picked.then_some("picked"))}
             d={area.outline.clone()} role="button" tabindex={if is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
             aria-pressed={view.picked.to_string()} onclick={move |_| clicked()} {onkeydown}>
-            <title>{ text::muscle(muscle) }</title>
+            if props.titled { <title>{ text::muscle(muscle) }</title> }
         </path>
     }
 }

@@ -82,7 +82,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
 
 /// Fingers, wheel and drag on the drawing.
 #[hook]
-fn use_fingers(frame: Frame, free: bool, looked: &Callback<Frame>) {
+pub(super) fn use_fingers(frame: Frame, free: bool, looked: &Callback<Frame>) {
     let looked = looked.clone();
     use_effect_with((frame, free), move |(frame, free)| {
         let watch = pointer::watch(PLATE, *frame, *free, move |frame| looked.emit(frame));
@@ -91,7 +91,7 @@ fn use_fingers(frame: Frame, free: bool, looked: &Callback<Frame>) {
 }
 
 /// The frame about the same middle, `by` times as close.
-fn scaled(frame: Frame, by: f64) -> Frame {
+pub(super) fn scaled(frame: Frame, by: f64) -> Frame {
     let (width, height) = (frame.width / by, frame.height / by);
     Frame {
         x: frame.x + (frame.width - width) / 2.0,

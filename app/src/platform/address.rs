@@ -26,10 +26,15 @@ pub fn whole() -> String {
 
 /// The address of the plan's page, which stands in the same folder as every other, with a fragment.
 pub fn of_plan(fragment: &str) -> String {
+    of_page("", fragment)
+}
+
+/// The address of another page of the same folder, with a fragment.
+pub fn of_page(name: &str, fragment: &str) -> String {
     let page = whole();
     let page = page.split(['?', '#']).next().unwrap_or_default();
     let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
-    format!("{folder}/#{fragment}")
+    format!("{folder}/{name}#{fragment}")
 }
 
 /// Calls `then` with the new fragment when somebody changes it: a pasted link, the back button.

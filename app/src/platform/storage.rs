@@ -18,6 +18,10 @@ pub const HAVE: &str = "hindsaddle.have";
 pub const KEPT: &str = "hindsaddle.kept";
 /// How the household's own animals weighed against the table.
 pub const OWN: &str = "hindsaddle.own";
+/// The step of the first deer.
+pub const WALK: &str = "hindsaddle.walk";
+/// How practice went.
+pub const PRACTICE: &str = "hindsaddle.practice";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
 

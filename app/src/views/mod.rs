@@ -1,5 +1,6 @@
 //! The state of the page as plain values for the components. No yew, no browser; tested on the host.
 
+pub mod draft;
 pub mod explain;
 pub mod kitchen;
 pub mod label_text;

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use hindsaddle_model::anatomy::{Side, View};
+use hindsaddle_model::anatomy::{Muscle, Side, View};
 use hindsaddle_model::animal::{Age, Sex, Species};
 use hindsaddle_model::forecast::MuscleForecast;
 use hindsaddle_model::plan::Plan;
@@ -130,11 +130,11 @@ pub fn scene(state: &State, width: f64) -> Scene {
     }
 }
 
-/// The plate with a number for each muscle of the view, for a page of paper.
-pub fn numbered(state: &State) -> (Scene, Labels) {
+/// The plate from one side with a number for each of these muscles, for a page of paper.
+pub fn numbered(state: &State, view: View, asked: &[Muscle]) -> (Scene, Labels) {
     /// CSS pixels that the picture takes across a page.
     const PAGE: f64 = 640.0;
-    let look = Look { region: None, lens: None, peel: 0, naming: Naming::Off, ..state.look };
+    let look = Look { view, region: None, lens: None, peel: 0, naming: Naming::Off, ..state.look };
     let mut bare = state.clone();
     bare.look = look;
     let scene = scene(&bare, PAGE);
@@ -143,7 +143,9 @@ pub fn numbered(state: &State) -> (Scene, Labels) {
     } else {
         Space::AboutTheAnimal(scene.frame)
     };
-    let numbers = labels::numbers(&scene.areas, space, scene.pixels);
+    let asked: Vec<AreaView> =
+        scene.areas.iter().filter(|view| asked.contains(&view.area.muscle)).cloned().collect();
+    let numbers = labels::numbers(&asked, space, scene.pixels);
     (scene, numbers)
 }
 
@@ -278,7 +280,7 @@ pub fn neighbour(areas: &[AreaView], index: usize, toward: Toward) -> Option<usi
 
 #[cfg(test)]
 mod tests {
-    use hindsaddle_model::anatomy::{Muscle, Region, Sides};
+    use hindsaddle_model::anatomy::{Region, Sides};
     use hindsaddle_model::animal::Animal;
     use hindsaddle_model::plan::Action;
     use hindsaddle_model::product::{Cut, Product, RoastSize};

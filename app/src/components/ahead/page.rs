@@ -35,7 +35,7 @@ const PARTS: [(Part, &str); 6] = [
 #[component]
 pub fn AheadPage() -> Html {
     let state = use_reducer(opening);
-    use_memory(&state);
+    use_memory(&state, None);
     use_listeners(&state);
     let part = use_state(|| 0);
     let send = {

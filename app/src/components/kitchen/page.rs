@@ -40,7 +40,7 @@ const PARTS: [(Part, &str); 8] = [
 #[component]
 pub fn KitchenPage() -> Html {
     let state = use_reducer(opening);
-    use_memory(&state);
+    use_memory(&state, None);
     use_listeners(&state);
     let part = use_state(|| 0);
     let send = {

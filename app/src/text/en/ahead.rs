@@ -16,14 +16,14 @@ use super::names;
 use super::sentences::animal_line;
 use crate::text::numbers::{self, Units};
 
-/// The name of a page: the plan, thinking ahead, the kitchen.
+/// The name of a page: the plan, thinking ahead, the kitchen, learning.
 pub const fn page(place: usize) -> &'static str {
-    ["Hindsaddle", "Think ahead", "Table and freezer"][place]
+    ["Hindsaddle", "Think ahead", "Table and freezer", "Learn"][place]
 }
 
 /// The way to it.
 pub const fn way(place: usize) -> &'static str {
-    ["Plan", "Ahead", "Table"][place]
+    ["Plan", "Ahead", "Table", "Learn"][place]
 }
 
 /// The parts of a page.

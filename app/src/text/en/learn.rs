@@ -53,8 +53,6 @@ pub const COMPARED: [&str; 6] =
 pub const READ_FOR_THIS: &str = "Read for this";
 /// How sure that is.
 pub const LESSON_NOTE: &str = "What a muscle does and how it lies is general anatomy of hoofed animals, mostly from memory. Tenderness and silverskin are our judgement, helped by the studies named here, most of them of beef. Shares are estimates.";
-/// From elsewhere on the page.
-pub const OTHER_VIEW: &str = "It shows only from the other side:";
 
 /// "Muscle: Knuckle".
 pub fn about_muscle(muscle: Muscle) -> String {
@@ -138,6 +136,11 @@ pub fn apart(one: Muscle, other: Muscle) -> String {
     )
 }
 
+/// A picture of two muscles.
+pub fn two_muscles(one: Muscle, other: Muscle) -> String {
+    format!("The plate: 1 {}, 2 {}", names::muscle(one), names::muscle(other))
+}
+
 // The first deer.
 
 /// A step of the first deer.
@@ -210,6 +213,13 @@ pub const WALK_NOTE: &str =
 /// The last step is done.
 pub const WALK_END: &str =
     "That is the whole way. Plan your own deer next: the plan's page counts the packages before you cut.";
+/// The picture of a step.
+pub fn step_picture(view: &str, muscles: &[&str]) -> String {
+    if muscles.is_empty() {
+        return format!("The plate, {}", view.to_ascii_lowercase());
+    }
+    format!("The plate, {}: {} marked", view.to_ascii_lowercase(), muscles.join(", "))
+}
 /// Back to the first step.
 pub const FROM_THE_START: &str = "From the start";
 /// Over the plate of a step.

@@ -1,0 +1,111 @@
+//! The page put together. While a lesson is open the address is the lesson's; the plan goes along in the memory and in
+//! the ways to the other pages.
+
+use std::rc::Rc;
+
+use hindsaddle_model::lesson::Lesson;
+use hindsaddle_model::link::LinkError;
+use hindsaddle_model::link::lesson::{is_lesson, read, write};
+use yew::prelude::*;
+
+use super::practice::Practice;
+use super::{PartProps, muscles, sources, walk, words};
+use crate::app::{opening, use_listeners, use_memory, use_width};
+use crate::components::header::{Place, page_header, parts};
+use crate::components::{ClassSheets, NoticeBar};
+use crate::platform::address;
+use crate::store::{Msg, Notice, State};
+use crate::text;
+use crate::views::draft::{Draft, sides};
+
+/// A part of the page.
+#[derive(Clone, Copy)]
+enum Part {
+    Muscles,
+    FirstDeer,
+    Practice,
+    Words,
+    Sources,
+}
+
+const PARTS: [(Part, &str); 5] = [
+    (Part::Muscles, text::MUSCLES),
+    (Part::FirstDeer, text::FIRST_DEER),
+    (Part::Practice, text::PRACTICE),
+    (Part::Words, text::WORDS),
+    (Part::Sources, text::SOURCES),
+];
+/// The place of practice among them, where a lesson opens.
+const PRACTICE: usize = 2;
+
+/// The lesson of a fragment, or why it is none; None if it claims to be none.
+fn lesson_of(fragment: &str) -> Option<Result<Lesson, LinkError>> {
+    is_lesson(fragment).then(|| read(fragment))
+}
+
+/// The page.
+#[component]
+pub fn LearnPage() -> Html {
+    let lesson = use_state_eq(|| lesson_of(&address::fragment()));
+    let part = use_state(|| if lesson.is_some() { PRACTICE } else { 0 });
+    let state = use_reducer(opening);
+    use_memory(&state, lesson.as_ref().and_then(|lesson| lesson.as_ref().ok()).map(write));
+    use_listeners(&state);
+    {
+        let (lesson, part) = (lesson.setter(), part.setter());
+        use_effect_with((), move |()| {
+            let listener = address::on_change(move |fragment| {
+                let opened = lesson_of(&fragment);
+                if opened.is_some() {
+                    part.set(PRACTICE);
+                }
+                lesson.set(opened);
+            });
+            move || drop(listener)
+        });
+    }
+    let draft = use_state(Draft::beginning);
+    let sheets = use_state(Vec::new);
+    let width = use_width();
+    let send = {
+        let dispatch = state.dispatcher();
+        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
+    };
+    let shared: Rc<State> = Rc::new((*state).clone());
+    if state.class_sheets {
+        return html! { <ClassSheets state={shared} sides={(*sheets).clone()} {send} /> };
+    }
+    let on_lesson = {
+        let (lesson, part) = (lesson.clone(), part.clone());
+        Callback::from(move |opened: Option<Lesson>| {
+            part.set(PRACTICE);
+            lesson.set(opened.map(Ok));
+        })
+    };
+    let on_sheets = {
+        let (sheets, send) = (sheets, send.clone());
+        Callback::from(move |of: Lesson| {
+            sheets.set(sides(&of));
+            send.emit(Msg::ClassSheets(true));
+        })
+    };
+    let props = PartProps { state: shared.clone(), width, send: send.clone() };
+    // A lesson is at home here.
+    let notice = state.notice.clone().filter(|notice| !matches!(notice, Notice::Lesson(_)));
+    html! {
+        <div class="page kitchen learn">
+            { page_header(Place::Learn, &shared, &send) }
+            <NoticeBar {notice} units={state.units} send={send.clone()} />
+            { parts(&PARTS.map(|(_, name)| name), &part) }
+            <main class="kitchen-part">
+                { match PARTS[*part].0 {
+                    Part::Muscles => html! { <muscles::Muscles ..props /> },
+                    Part::FirstDeer => html! { <walk::Walk ..props /> },
+                    Part::Practice => html! { <Practice part={props} lesson={(*lesson).clone()} {on_lesson} {draft} {on_sheets} /> },
+                    Part::Words => html! { <words::Words /> },
+                    Part::Sources => sources::view(),
+                } }
+            </main>
+        </div>
+    }
+}
