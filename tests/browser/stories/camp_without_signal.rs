@@ -29,6 +29,10 @@ fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
     see::says(&page, Role::Region, Name::from("Freeze"), "Enter the size of your freezer");
     act::press(&page, Role::Link, "Ahead");
     see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Link, "Learn");
+    see::shown(&page, Role::Heading, "Learn");
+    act::choose(&page, "Muscle", "Knuckle");
+    see::shown(&page, Role::Region, "About knuckle");
     act::press(&page, Role::Link, "Plan");
     see::shown(&page, Role::Heading, "Hindsaddle");
     act::choose(&page, "Knuckle becomes", "Grind");
@@ -92,6 +96,9 @@ fn one_file_from_the_disk_is_the_whole_planner() {
     act::press(&page, Role::Link, "Table");
     see::shown(&page, Role::Heading, "Table and freezer");
     see::is(&page, Role::Button, "2 Doe", "pressed");
+    act::press(&page, Role::Link, "Learn");
+    act::choose(&page, "Muscle", "Knuckle");
+    see::shown(&page, Role::Region, "About knuckle");
     act::press(&page, Role::Link, "Plan");
     see::shown(&page, Role::Heading, "Hindsaddle");
     act::choose(&page, "Knuckle becomes", "Grind");

@@ -74,6 +74,41 @@ fn third_page(page: &Page, axe: &str, light: &str) {
     }
 }
 
+/// Every part of the fourth page, with every kind of answer.
+fn fourth_page(page: &Page, axe: &str, light: &str) {
+    act::press(page, Role::Link, "Learn");
+    look(page, axe, &format!("{light}: no muscle yet"));
+    act::choose(page, "Muscle", "Knuckle");
+    act::choose(page, "Compare with", "Shoulder clod");
+    look(page, axe, &format!("{light}: two muscles"));
+    act::choose(page, "Compare with", "Tenderloin");
+    look(page, axe, &format!("{light}: two muscles of two sides"));
+    act::press(page, Role::Button, "First deer");
+    look(page, axe, &format!("{light}: the first deer"));
+    for part in ["Words", "Sources", "Practice"] {
+        act::press(page, Role::Button, part);
+        look(page, axe, &format!("{light}: {part}"));
+    }
+    act::press(page, Role::Disclosure, starting("For a class: make a lesson"));
+    look(page, axe, &format!("{light}: a lesson is made"));
+    act::press(page, Role::Button, "Hind leg: None");
+    look(page, axe, &format!("{light}: a lesson of nothing"));
+    act::press(page, Role::Button, "Start");
+    look(page, axe, &format!("{light}: where is it?"));
+    act::choose(page, "Or choose the place in words", "Lower hind leg, from the knee to the hock");
+    look(page, axe, &format!("{light}: it is elsewhere"));
+    act::press(page, Role::Button, "Leave");
+    for (game, answer) in [("Which cut", "Stew"), ("Which stroke", "A: ")] {
+        act::press(page, Role::Button, game);
+        act::press(page, Role::Button, "Start");
+        look(page, axe, &format!("{light}: {game}"));
+        act::press(page, Role::Button, starting(answer));
+        look(page, axe, &format!("{light}: {game}, answered"));
+        act::press(page, Role::Button, "Leave");
+    }
+    look(page, axe, &format!("{light}: a score"));
+}
+
 #[test]
 fn every_state_in_light_on_a_desk() {
     let (page, axe) = (Page::open(Screen::DESKTOP), axe());
@@ -84,6 +119,7 @@ fn every_state_in_light_on_a_desk() {
     act::press(&page, Role::Button, "Close");
     second_page(&page, &axe, "light, desk");
     third_page(&page, &axe, "light, desk");
+    fourth_page(&page, &axe, "light, desk");
 }
 
 #[test]
@@ -93,6 +129,7 @@ fn every_state_in_the_dark_on_a_phone() {
     first_page(&page, &axe, "dark, phone");
     second_page(&page, &axe, "dark, phone");
     third_page(&page, &axe, "dark, phone");
+    fourth_page(&page, &axe, "dark, phone");
 }
 
 #[test]
@@ -102,4 +139,5 @@ fn every_state_in_forced_colours() {
     first_page(&page, &axe, "forced colours");
     second_page(&page, &axe, "forced colours");
     third_page(&page, &axe, "forced colours");
+    fourth_page(&page, &axe, "forced colours");
 }

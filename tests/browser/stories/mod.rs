@@ -2,6 +2,7 @@
 
 mod camp_without_signal;
 mod go_to_the_freezer;
+mod learn_the_muscles;
 mod meet_everyone;
 mod never_lose;
 mod open_the_page;

@@ -1,4 +1,4 @@
-//! The plate that is touched for learning: which side, come closer, press a muscle.
+//! The plate that is touched for learning: come closer, press a muscle.
 
 use std::rc::Rc;
 
@@ -18,7 +18,6 @@ use crate::views::plate_view::kept;
 
 /// Below this a finger meets the whole deer too small to hit a muscle: the first tap comes closer.
 const PHONE: f64 = 700.0;
-const VIEWS: [View; 3] = [View::Outer, View::Inner, View::Above];
 
 /// Properties of [`LearnPlate`].
 #[derive(PartialEq, Properties)]
@@ -27,9 +26,6 @@ pub(super) struct LearnPlateProps {
     pub plan: Rc<Plan>,
     /// The side that is shown.
     pub view: View,
-    /// Told another side; None where it is not the reader's choice.
-    #[prop_or_default]
-    pub on_view: Option<Callback<View>>,
     /// Width of the window in CSS pixels.
     pub width: f64,
     /// What the muscles are called.
@@ -76,21 +72,25 @@ pub(super) fn LearnPlate(props: &LearnPlateProps) -> Html {
     };
     html! {
         <section class="stage" aria-label={text::PLATE}>
-            if let Some(on_view) = &props.on_view {
-                <div class="stage-head">
-                    <Segments label={text::VIEW} options={VIEWS.map(|view| Choosable::new(text::view(view))).to_vec()}
-                        chosen={VIEWS.iter().position(|view| *view == props.view)} on_choose={on_view.reform(|place: usize| VIEWS[place])} />
-                </div>
-            }
             <div class="paper">
                 <PlateDrawing scene={scene.clone()} summary={props.summary.clone()} {free} aiming={false} above={props.view == View::Above}
                     titled={props.called == Called::Names} {on_touch}>
                     { marked(&scene.plate, &props.lit, props.marking) }
                 </PlateDrawing>
             </div>
-            if props.width < PHONE { <p class="hint">{ if far { text::TAP_CLOSER } else { text::TAP_ANSWER } }</p> }
+            if let Some(hint) = hint(far, props.called) { <p class="hint">{ hint }</p> }
             { regions(&near, |region| scene.plate.frame(region, false).is_some()) }
         </section>
+    }
+}
+
+/// What a tap does: it comes closer first, while muscles are small under a finger.
+fn hint(far: bool, called: Called) -> Option<&'static str> {
+    match (far, called) {
+        (true, Called::Names) => Some(text::TAP_REGION),
+        (true, Called::Places) => Some(text::TAP_CLOSER),
+        (false, Called::Names) => None,
+        (false, Called::Places) => Some(text::TAP_ANSWER),
     }
 }
 

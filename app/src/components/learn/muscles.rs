@@ -8,10 +8,12 @@ use super::PartProps;
 use super::compare::compare;
 use super::learn_plate::LearnPlate;
 use super::picture::Marking;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choice, Choosable, Segments};
 use crate::text;
 use crate::views::lesson_plate::{Called, view_for};
 use crate::views::teaching::{about, read_for, share, why_not};
+
+const VIEWS: [View; 3] = [View::Outer, View::Inner, View::Above];
 
 /// The part.
 #[component]
@@ -45,16 +47,20 @@ pub(super) fn Muscles(props: &PartProps) -> Html {
             <div class="lesson-page">
                 <div class="lesson-plate">
                     { choice(text::WHICH_MUSCLE, text::CHOOSE_MUSCLE, *muscle, &pick) }
-                    <LearnPlate key={*view as usize} plan={plan.clone()} view={*view} {on_view} width={props.width} called={Called::Names}
+                    <div class="stage-head">
+                        <Segments label={text::VIEW} options={VIEWS.map(|view| Choosable::new(text::view(view))).to_vec()}
+                            chosen={VIEWS.iter().position(|shown| *shown == *view)} on_choose={on_view.reform(|place: usize| VIEWS[place])} />
+                    </div>
+                    <LearnPlate key={*view as usize} plan={plan.clone()} view={*view} width={props.width} called={Called::Names}
                         lit={muscle.iter().copied().collect::<Vec<_>>()} marking={Marking { numbered: false, flows: true }}
                         summary={text::plate_of(text::species(species), name)} on_muscle={pick.reform(Some)} />
                 </div>
                 { match *muscle {
                     Some(muscle) => html! {
-                        <article class="card lesson-text" aria-label={text::about_muscle(muscle)}>
+                        <section class="card lesson-text" aria-label={text::about_muscle(muscle)}>
                             { taught(muscle) }
                             <div class="screen-only">{ choice(text::COMPARE_WITH, text::COMPARE_NONE, second, &on_other) }</div>
-                        </article>
+                        </section>
                     },
                     None => html! { <p class="card lesson-text empty">{ text::NO_MUSCLE_YET }</p> },
                 } }
@@ -96,7 +102,7 @@ pub(super) fn taught(muscle: Muscle) -> Html {
                 if !poor.is_empty() {
                     <div><dt>{ text::ABOUT_HEADS[6] }</dt>{ for poor.into_iter().map(|says| html! { <dd key={says.clone()}>{ says }</dd> }) }</div>
                 }
-                <div><dt>{ text::COMPARED[3] }</dt><dd>{ share(muscle) }{ "; " }{ text::grade(row.grade) }</dd></div>
+                <div><dt>{ text::COMPARED[3] }</dt><dd>{ share(muscle) }{ " \u{b7} " }{ text::grade(row.grade) }</dd></div>
             </dl>
             <details class="about">
                 <summary>{ text::READ_FOR_THIS }</summary>

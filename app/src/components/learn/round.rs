@@ -33,11 +33,15 @@ pub(super) struct RoundViewProps {
 }
 
 const HEADING: &str = "question";
+const VERDICT: &str = "verdict";
 
 /// The round.
 #[component]
 pub(super) fn RoundView(props: &RoundViewProps) -> Html {
-    use_effect_with(props.round.at(), |_| focus::focus(HEADING));
+    // What was pressed is not to be pressed any more, so the keyboard goes on to what is said.
+    use_effect_with((props.round.at(), props.round.given().is_some()), |(_, is_answered)| {
+        focus::focus(if *is_answered { VERDICT } else { HEADING });
+    });
     let round = &props.round;
     let (Some(question), Some(at)) = (round.question(), round.at()) else { return end(props) };
     let on_answer = {
@@ -61,14 +65,12 @@ pub(super) fn RoundView(props: &RoundViewProps) -> Html {
                 Game::Cut => cut(props, question, given, &on_answer),
                 Game::Knife => knife(props, question, given, &on_answer),
             } }
-            <div class="explained" role="status">
+            <div class="explained">
                 if let Some((answer, outcome)) = given {
-                    <p class={classes!("verdict", class_of(outcome))}><b aria-hidden="true">{ sign(outcome) }{ " " }</b>{ explained(question, answer) }</p>
+                    <p id={VERDICT} tabindex="-1" class={classes!("verdict", class_of(outcome))}><b aria-hidden="true">{ sign(outcome) }{ " " }</b>{ explained(question, answer) }</p>
+                    <button type="button" class="tool main-action wide next" onclick={on_next}>{ if round.is_last() { text::SEE_RESULT } else { text::NEXT_QUESTION } }</button>
                 }
             </div>
-            if given.is_some() {
-                <button type="button" class="tool main-action wide next" onclick={on_next}>{ if round.is_last() { text::SEE_RESULT } else { text::NEXT_QUESTION } }</button>
-            }
         </section>
     }
 }
@@ -101,10 +103,12 @@ fn find(props: &RoundViewProps, question: Question, given: Given, on_answer: &Ca
             }
         })
     };
+    // What was looked for may lie elsewhere: the whole animal is shown again.
+    let wrong = given.is_some_and(|(_, outcome)| outcome == Outcome::Wrong);
     let called = if given.is_some() { Called::Names } else { Called::Places };
     html! {
         <>
-            <LearnPlate key={format!("{} {}", props.round.at().unwrap_or(0), view as usize)} plan={plan.clone()} {view} width={props.part.width} {called} {lit}
+            <LearnPlate key={format!("{} {}", props.round.at().unwrap_or(0), wrong)} plan={plan.clone()} {view} width={props.part.width} {called} {lit}
                 marking={Marking::default()} summary={text::plate_of(text::species(species), None)} {on_muscle} />
             if given.is_none() { <Choice key={props.round.at().unwrap_or(0)} label={text::BY_WORDS} {options} chosen={Some(0)} {on_choose} /> }
         </>

@@ -72,9 +72,9 @@ pub fn why_not(product: Product, reason: &str) -> String {
     format!("{}: {reason}.", names::product(product))
 }
 
-/// "11 % (9.8 to 12.2 in 8 of 10)".
+/// "about 11 %; 9.8 to 12.2 in 8 of 10 animals".
 pub fn share(likely: &str, low: &str, high: &str) -> String {
-    format!("about {likely} % ({low} to {high})")
+    format!("about {likely} %; {low} to {high} in 8 of 10 animals")
 }
 
 /// "4 of 5: heavy".
