@@ -9,7 +9,7 @@ import { single } from "./single.mjs";
 
 const folder = process.env.TRUNK_STAGING_DIR;
 
-const LANGUAGES = ["en"];
+const LANGUAGES = ["en", "es"];
 const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead" };
 
 // What Trunk wrote for the first program names it with a hash of what it was before; the others have none.

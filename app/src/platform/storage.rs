@@ -20,6 +20,8 @@ pub const KEPT: &str = "hindsaddle.kept";
 pub const OWN: &str = "hindsaddle.own";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
+/// The language that was chosen; `assets/boot.js` reads it.
+pub const LANGUAGE: &str = "hindsaddle.language";
 
 /// Weights that were asked about and stay, for as long as the window is open.
 pub const SURE: &str = "hindsaddle.sure";
