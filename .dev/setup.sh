@@ -89,7 +89,7 @@ need_crates() {
 # stops at a panic without the words and places of one, which nobody sees there: a tenth of the page. The pinned
 # compiler does that only if it is told that it may.
 smaller() {
-  RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size \
+  RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort CARGO_UNSTABLE_BUILD_STD_FEATURES= \
     CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="-Zunstable-options -Cpanic=immediate-abort -Zlocation-detail=none -Zfmt-debug=none" \
     "$@"
 }
