@@ -136,8 +136,8 @@ need_wasm_opt() {
 }
 
 need_browser() {
-  # In one go, because a driver drives only the browser of its own version. Poppler measures what is printed, and
-  # ZBar reads its codes.
+  # In one go, because a driver drives only the browser of its own version. Poppler measures what is printed, ZBar
+  # reads its codes, and nginx serves the page as a host does.
   need_debian_packages chromium:chromium chromedriver:chromium-driver \
-    pdftocairo:poppler-utils zbarimg:zbar-tools
+    pdftocairo:poppler-utils zbarimg:zbar-tools nginx:nginx-light
 }

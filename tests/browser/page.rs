@@ -109,7 +109,12 @@ impl Page {
     /// Opens another link in the same tab, as from the address bar.
     #[track_caller]
     pub(crate) fn go_to(&self, fragment: &str) {
-        let address = format!("{}{fragment}", self.site.address());
+        self.visit(&format!("{}{fragment}", self.site.address()));
+    }
+
+    /// Opens any address.
+    #[track_caller]
+    pub(crate) fn visit(&self, address: &str) {
         self.webdriver("/url", &json!({ "url": address }));
         self.settle();
         self.expect_no_complaint();
