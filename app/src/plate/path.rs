@@ -5,7 +5,9 @@ use std::fmt::Write as _;
 use std::rc::Rc;
 
 use super::Frame;
-use super::warp::Warp;
+
+/// Where a point of the plate is drawn.
+pub(super) type Place<'a> = &'a dyn Fn((f64, f64)) -> (f64, f64);
 
 /// Calls `step` with each letter and its points, where they lie on the plate.
 fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
@@ -47,25 +49,30 @@ fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
     }
 }
 
-/// The path with every point where `warp` has it.
-pub(super) fn warped(data: &str, warp: &Warp) -> Rc<str> {
+/// The path with every point at its place, once for each of `places`.
+pub(super) fn drawn(data: &str, places: &[Place<'_>]) -> Rc<str> {
     let mut path = String::with_capacity(data.len() * 2);
-    walk(data, |letter, points| {
-        path.push(letter.to_ascii_uppercase());
-        for point in points {
-            let (x, y) = warp.at(*point);
-            let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
-        }
-    });
+    for place in places {
+        append(data, place, &mut path);
+    }
     path.into()
 }
 
-/// The frame around a path and its control points; None if there is no path.
-pub(super) fn bounds(data: &str, warp: Option<&Warp>) -> Option<Frame> {
+fn append(data: &str, place: Place<'_>, path: &mut String) {
+    walk(data, |letter, points| {
+        path.push(letter.to_ascii_uppercase());
+        for point in points {
+            let (x, y) = place(*point);
+            let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
+        }
+    });
+}
+
+/// The frame around what is drawn of a path, and its control points; None if there is no path.
+pub(super) fn bounds(data: &str, places: &[Place<'_>]) -> Option<Frame> {
     let mut frame: Option<Frame> = None;
     walk(data, |_, points| {
-        for point in points {
-            let (x, y) = warp.map_or(*point, |warp| warp.at(*point));
+        for (x, y) in places.iter().flat_map(|place| points.iter().map(|point| place(*point))) {
             let here = Frame { x, y, width: 0.0, height: 0.0 };
             frame = Some(frame.map_or(here, |frame| frame.with(here)));
         }
