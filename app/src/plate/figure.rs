@@ -35,10 +35,10 @@ struct AuthoredArea {
 }
 
 impl AuthoredArea {
-    /// The area with its points at their places.
-    fn on(&self, (side, place): (Option<Side>, Place<'_>)) -> Area {
-        let shaped = |data| drawn(data, &[place]);
-        let point = |(x, y): (i16, i16)| place((f64::from(x), f64::from(y)));
+    /// The area at its place.
+    fn on(&self, place: Place<'_>, side: Option<Side>) -> Area {
+        let shaped = |data| drawn(data, place);
+        let point = |(x, y): (i16, i16)| place.at((f64::from(x), f64::from(y)), place.sides[0]);
         let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
         Area {
             muscle: self.muscle,
@@ -48,7 +48,7 @@ impl AuthoredArea {
             sheen: shaped(self.sheen),
             axis: self.axis.iter().map(|at| point(*at)).collect(),
             label: point(self.label),
-            bounds: bounds(self.outline, &[place]).unwrap_or(nothing),
+            bounds: bounds(self.outline, place).unwrap_or(nothing),
         }
     }
 }
@@ -105,19 +105,12 @@ fn make(view: View, species: Species) -> Plate {
     let figure = figure(species);
     let moved = figure.map_or(&[][..], |figure| if view == View::Above { figure.above } else { figure.side });
     let made = (!moved.is_empty()).then(|| Warp::new(authored.landmarks, moved));
-    let warp = made.as_ref();
-    let here = |at: (f64, f64)| warp.map_or(at, |warp| warp.at(at));
-    let across = |(x, y): (f64, f64)| here((x, -y));
-    let sides: &[(Option<Side>, Place<'_>)] = if view == View::Above {
-        &[(Some(Side::Left), &here), (Some(Side::Right), &across)]
-    } else {
-        &[(None, &here)]
-    };
-    let places: Vec<Place<'_>> = sides.iter().map(|(_, place)| *place).collect();
-    let shaped = |data: &str| drawn(data, &places);
+    let sides: &[f64] = if view == View::Above { &[1.0, -1.0] } else { &[1.0] };
+    let place = Place { warp: made.as_ref(), sides };
     // Antlers are drawn for their animal.
-    let own_places: [Place<'_>; 2] = [&|at| at, &|(x, y)| (x, -y)];
-    let own_places = &own_places[..places.len()];
+    let own_place = Place { warp: None, sides };
+    let whole = Place { sides: &[1.0], ..place };
+    let shaped = |data: &str| drawn(data, place);
     let own = |of: fn(&Figure) -> &'static str| figure.map_or("", of);
     let antlers = match (figure, view) {
         (None, _) => authored.antlers,
@@ -128,7 +121,7 @@ fn make(view: View, species: Species) -> Plate {
     };
     let outer_only = |data: &'static str| if view == View::Outer { data } else { "" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
-    let around = |data: &str| bounds(data, &places).unwrap_or(nothing);
+    let around = |data: &str| bounds(data, place).unwrap_or(nothing);
     let mut ink = String::from(&*shaped(authored.ink));
     // A path that begins with a small letter would go on from where the one before ended.
     ink.push_str(&outer_only(own(|figure| figure.ink)).replacen('m', "M", 1));
@@ -137,20 +130,25 @@ fn make(view: View, species: Species) -> Plate {
             .into_iter()
             .map(around)
             .fold(around(authored.body), Frame::with),
-        antlers.into_iter().filter_map(|antler| bounds(antler, own_places)).reduce(Frame::with),
+        antlers.into_iter().filter_map(|antler| bounds(antler, own_place)).reduce(Frame::with),
     );
     Plate {
         far: shaped(authored.far),
-        body: drawn(authored.body, &[&here]),
+        body: drawn(authored.body, whole),
         ear: shaped(authored.ear),
-        antlers: antlers.map(|antler| drawn(antler, own_places)),
+        antlers: antlers.map(|antler| drawn(antler, own_place)),
         bones: shaped(authored.bones),
         shape: outer_only(own(|figure| figure.shape)).into(),
         ink: ink.into(),
         seams: shaped(authored.seams),
-        areas: sides
-            .iter()
-            .flat_map(|side| authored.areas.iter().map(move |area| Rc::new(area.on(*side))))
+        areas: (0..sides.len())
+            .flat_map(|index| {
+                let one = Place { sides: &sides[index..=index], ..place };
+                authored
+                    .areas
+                    .iter()
+                    .map(move |area| Rc::new(area.on(one, (sides.len() > 1).then(|| Side::ALL[index]))))
+            })
             .collect(),
         bounds,
         warp: made,

@@ -5,9 +5,24 @@ use std::fmt::Write as _;
 use std::rc::Rc;
 
 use super::Frame;
+use super::warp::Warp;
 
-/// Where a point of the plate is drawn.
-pub(super) type Place<'a> = &'a dyn Fn((f64, f64)) -> (f64, f64);
+/// Where what was authored is drawn: once, or from above also in the mirror.
+#[derive(Clone, Copy)]
+pub(super) struct Place<'a> {
+    /// Moves the points to another animal.
+    pub(super) warp: Option<&'a Warp>,
+    /// For each time it is drawn 1, or -1 for the mirror image in the midline.
+    pub(super) sides: &'static [f64],
+}
+
+impl Place<'_> {
+    /// Where a point is drawn on one of the sides.
+    pub(super) fn at(self, (x, y): (f64, f64), side: f64) -> (f64, f64) {
+        let at = (x, y * side);
+        self.warp.map_or(at, |warp| warp.at(at))
+    }
+}
 
 /// Calls `step` with each letter and its points, where they lie on the plate.
 fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
@@ -49,34 +64,33 @@ fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
     }
 }
 
-/// The path with every point at its place, once for each of `places`.
-pub(super) fn drawn(data: &str, places: &[Place<'_>]) -> Rc<str> {
+/// The path with every point at its place.
+pub(super) fn drawn(data: &str, place: Place<'_>) -> Rc<str> {
     let mut path = String::with_capacity(data.len() * 2);
-    for place in places {
-        append(data, place, &mut path);
+    for side in place.sides {
+        walk(data, |letter, points| {
+            path.push(letter.to_ascii_uppercase());
+            for point in points {
+                let (x, y) = place.at(*point, *side);
+                let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
+            }
+        });
     }
     path.into()
 }
 
-fn append(data: &str, place: Place<'_>, path: &mut String) {
-    walk(data, |letter, points| {
-        path.push(letter.to_ascii_uppercase());
-        for point in points {
-            let (x, y) = place(*point);
-            let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
-        }
-    });
-}
-
 /// The frame around what is drawn of a path, and its control points; None if there is no path.
-pub(super) fn bounds(data: &str, places: &[Place<'_>]) -> Option<Frame> {
+pub(super) fn bounds(data: &str, place: Place<'_>) -> Option<Frame> {
     let mut frame: Option<Frame> = None;
-    walk(data, |_, points| {
-        for (x, y) in places.iter().flat_map(|place| points.iter().map(|point| place(*point))) {
-            let here = Frame { x, y, width: 0.0, height: 0.0 };
-            frame = Some(frame.map_or(here, |frame| frame.with(here)));
-        }
-    });
+    for side in place.sides {
+        walk(data, |_, points| {
+            for point in points {
+                let (x, y) = place.at(*point, *side);
+                let here = Frame { x, y, width: 0.0, height: 0.0 };
+                frame = Some(frame.map_or(here, |frame| frame.with(here)));
+            }
+        });
+    }
     frame
 }
 
