@@ -66,7 +66,8 @@ fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
 
 /// The path with every point at its place.
 pub(super) fn drawn(data: &str, place: Place<'_>) -> Rc<str> {
-    if place.warp.is_none() && place.sides.len() == 1 {
+    // What nothing moves stays as it was authored, which is shorter.
+    if place.warp.is_none() && matches!(place.sides, [side] if *side > 0.0) {
         return data.into();
     }
     let mut path = String::with_capacity(data.len() * 2);
@@ -105,6 +106,14 @@ mod tests {
         let mut path = String::new();
         walk(data, |letter, points| write!(path, "{letter}{points:?}").unwrap());
         path
+    }
+
+    #[test]
+    fn a_path_is_drawn_on_each_of_its_sides() {
+        let on = |sides| drawn("m10 20l5-5z", Place { warp: None, sides });
+        assert_eq!(&*on(&[1.0]), "m10 20l5-5z");
+        assert_eq!(&*on(&[-1.0]), "M10 -20 L15 -15 Z");
+        assert_eq!(&*on(&[1.0, -1.0]), "M10 20 L15 15 ZM10 -20 L15 -15 Z");
     }
 
     #[test]
