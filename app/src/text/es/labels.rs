@@ -3,7 +3,7 @@
 use crate::text::numbers::Units;
 
 /// The language, as HTML and browsers call it.
-pub const LANGUAGE: &str = "es";
+pub const LANGUAGE: &str = "en";
 /// Between the ends of a range.
 pub const TO: &str = "to";
 /// Inches.
