@@ -8,6 +8,7 @@ mod never_lose;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod read_in_spanish;
 mod share_a_plan;
 mod think_ahead;
 mod weigh_the_meat;

@@ -15,118 +15,118 @@ use super::{names, sentences};
 use crate::text::numbers::{self, Units};
 
 /// The table card.
-pub const TABLE_CARD: &str = "Table card";
+pub const TABLE_CARD: &str = "Ficha de mesa";
 /// The grinder.
-pub const GRINDER: &str = "Grind";
+pub const GRINDER: &str = "Moler";
 /// The wrap.
-pub const WRAPPING: &str = "Wrap";
+pub const WRAPPING: &str = "Envolver";
 /// The freezer.
-pub const FREEZER: &str = "Freeze";
+pub const FREEZER: &str = "Congelar";
 /// Labels.
-pub const LABELS: &str = "Labels";
+pub const LABELS: &str = "Etiquetas";
 /// The work order.
-pub const WORK_ORDER: &str = "Work order";
+pub const WORK_ORDER: &str = "Orden de trabajo";
 /// Files.
-pub const FILES: &str = "Files";
+pub const FILES: &str = "Archivos";
 /// Cautions.
-pub const CAUTIONS: &str = "Cautions";
+pub const CAUTIONS: &str = "Cuidados";
 /// Under every figure here.
-pub const MIDDLE_CASE: &str = "Likely weights and counts. The plan's page has their ranges.";
+pub const MIDDLE_CASE: &str = "Pesos y cuentas probables. La página del plan tiene sus márgenes.";
 
 // The table card.
 
 /// Next step.
-pub const NEXT: &str = "Next";
+pub const NEXT: &str = "Siguiente";
 /// Step before.
-pub const BACK: &str = "Back";
+pub const BACK: &str = "Atrás";
 /// It is done.
-pub const DONE: &str = "Done";
+pub const DONE: &str = "Hecho";
 /// Every step.
-pub const ALL_STEPS: &str = "All steps";
+pub const ALL_STEPS: &str = "Todos los pasos";
 /// The marks go.
-pub const START_AGAIN: &str = "Take all marks away";
+pub const START_AGAIN: &str = "Quitar todas las marcas";
 /// Keep the screen on.
-pub const AWAKE: &str = "Keep the screen on";
+pub const AWAKE: &str = "Dejar la pantalla encendida";
 /// Hand safety, where the knife is.
 pub const HAND_CAUTION: &str =
-    "A sharp knife needs less force. Cut away from the other hand, and wear a cut-resistant glove on it.";
+    "Un cuchillo afilado pide menos fuerza. Corta lejos de la otra mano y ponle un guante anticorte.";
 /// Clean-up, at the end.
-pub const CLEAN_UP: &str = "Wash boards, knives and grinder in hot soapy water, then sanitise. After a deer from a wasting-disease area follow your agency's advice for tools.";
+pub const CLEAN_UP: &str = "Lava tablas, cuchillos y molino con agua caliente y jabón, y luego desinfecta. Tras un venado de una zona con enfermedad debilitante, sigue lo que diga tu agencia para las herramientas.";
 /// At the tub.
-pub const GRIND_CAUTION: &str = "Grind cold: chill meat and grinder parts, back to the cold above 40 °F (4 °C). Push with the plunger, never with fingers. Unplug it before you open it.";
+pub const GRIND_CAUTION: &str = "Muele en frío: enfría la carne y las piezas del molino, y de vuelta al frío si pasan de 40 °F (4 °C). Empuja con el émbolo, nunca con los dedos. Desconéctalo antes de abrirlo.";
 /// The tub as a step.
-pub const TUB_STEP: &str = "The tub, through the grinder";
+pub const TUB_STEP: &str = "La tina, por el molino";
 
 /// "Step 3 of 21".
 pub fn step_of(step: usize, of: usize) -> String {
-    format!("Step {step} of {of}")
+    format!("Paso {step} de {of}")
 }
 
 /// "4 of 21 done".
 pub fn done_of(done: usize, of: usize) -> String {
-    format!("{done} of {of} done")
+    format!("{done} de {of} hechos")
 }
 
 /// "about 2 oz of ends and trim to the tub".
 pub fn ends_and_trim(mass: &str) -> String {
-    format!("about {mass} of ends and trim to the tub")
+    format!("unas {mass} de puntas y recortes a la tina")
 }
 
 /// Why a muscle is worked on now.
 pub fn why(why: Why) -> &'static str {
     match why {
-        Why::DriesFirst => "It lies bare and dries first.",
-        Why::ChoiceWhileFresh => "A choice cut, while your hands are fresh.",
-        Why::SlicesNext => "Slices, while the knife is sharp.",
-        Why::RoastsNext => "Whole pieces: few strokes of the knife.",
-        Why::CubesNext => "Cubes need no straight edge.",
-        Why::TrimToTheTub => "All of it is trim: to the tub, and the tub to the cold.",
-        Why::GrindLast => "Last, when the tub is full and near freezing.",
+        Why::DriesFirst => "Está al descubierto y se seca primero.",
+        Why::ChoiceWhileFresh => "Un corte fino, mientras tienes las manos descansadas.",
+        Why::SlicesNext => "Rebanadas, mientras el cuchillo corta bien.",
+        Why::RoastsNext => "Piezas enteras: pocos tajos.",
+        Why::CubesNext => "Los cubos no piden filo derecho.",
+        Why::TrimToTheTub => "Todo es recorte: a la tina, y la tina al frío.",
+        Why::GrindLast => "Al final, con la tina llena y casi helada.",
     }
 }
 
 // Grinding.
 
 /// What the tub becomes.
-pub const MIX: &str = "The tub becomes";
+pub const MIX: &str = "La tina será";
 /// Target.
-pub const TARGET_FAT: &str = "Fat of the mix, %";
+pub const TARGET_FAT: &str = "Grasa de la mezcla, %";
 /// What is added.
-pub const ADDED_FAT: &str = "Fat to add";
+pub const ADDED_FAT: &str = "Grasa que se añade";
 /// Fat of trim.
-pub const TRIM_FAT: &str = "Fat of the pork trim, %";
+pub const TRIM_FAT: &str = "Grasa del recorte de cerdo, %";
 /// What is mixed in.
-pub const VESSEL: &str = "Mixing tub takes";
+pub const VESSEL: &str = "En la tina caben";
 /// Packs or patties.
-pub const GROUND_PACKS: &str = "Packed as";
+pub const GROUND_PACKS: &str = "Se empaca en";
 /// How many patties.
-pub const PATTIES_A_PACK: &str = "Patties in a pack";
+pub const PATTIES_A_PACK: &str = "Tortitas por paquete";
 /// Price field.
-pub const PRICE: &str = "Price of what is added (optional)";
+pub const PRICE: &str = "Precio de lo que se añade (opcional)";
 /// Packs by weight.
-pub const BY_WEIGHT: &str = "Packs by weight";
+pub const BY_WEIGHT: &str = "Paquetes por peso";
 /// Over the answer.
-pub const GRIND_RESULT: &str = "What to do";
+pub const GRIND_RESULT: &str = "Qué hacer";
 /// No cure.
-pub const NO_CURE: &str = "This planner computes no cure. Curing salt in the wrong dose makes people ill: follow a tested recipe from your extension service, and the packet.";
+pub const NO_CURE: &str = "Este programa no calcula curados. La sal de curar en dosis equivocada enferma: sigue una receta probada de tu servicio de extensión, y el sobre.";
 /// A fat mix.
 pub const FATTY: &str =
-    "That is fatter than ground beef may be (30 %). It keeps for a shorter time, and the grill flares.";
+    "Eso es más graso de lo que puede ser la molida de res (30 %). Dura menos, y el asador llamea.";
 
 /// What the tub can become: plain, burger, sausage now, sausage later.
 pub const MIXES: [&str; 4] =
-    ["Plain ground", "Burger, with fat", "Sausage meat, with fat", "Lean for sausage, fat later"];
+    ["Molida sola", "Hamburguesa, con grasa", "Para chorizo, con grasa", "Magra para chorizo, grasa después"];
 
 /// A patty.
 pub fn patty(patty: Patty) -> &'static str {
     match patty {
-        Patty::FourToOne => "Patties, 4 to the pound (113 g)",
-        Patty::ThreeToOne => "Patties, 3 to the pound (151 g)",
+        Patty::FourToOne => "Tortitas, 4 por libra (113 g)",
+        Patty::ThreeToOne => "Tortitas, 3 por libra (151 g)",
     }
 }
 
 /// What can be added: two fats and trim.
-pub const FATS: [&str; 3] = ["Pork back fat", "Beef fat", "Pork trim"];
+pub const FATS: [&str; 3] = ["Grasa de lomo de cerdo", "Grasa de res", "Recorte de cerdo"];
 
 /// The place of what is added in [`FATS`].
 pub fn added_place(added: Added) -> usize {
@@ -156,30 +156,30 @@ pub fn mixed(lean: Mass, added: Mass, what: Option<&str>, fat: FatContent, units
     let write = |mass: Mass| numbers::mass(mass, units);
     match what {
         Some(what) => format!(
-            "{} from the tub and {} of {} make {} with {} fat.",
+            "{} de la tina y {} de {} hacen {} con {} de grasa.",
             write(lean),
             write(added),
             what.to_ascii_lowercase(),
             write(lean + added),
             content(fat)
         ),
-        None => format!("{} from the tub, about {} fat.", write(lean), content(fat)),
+        None => format!("{} de la tina, con {} de grasa más o menos.", write(lean), content(fat)),
     }
 }
 
 /// "3 batches, each 3.3 lb lean and 6 oz fat."
 pub fn batches(count: usize, lean: Mass, added: Mass, units: Units) -> String {
     let write = |mass: Mass| numbers::mass(mass, units);
-    let fat = if added > Mass::ZERO { format!(" and {} added", write(added)) } else { String::new() };
-    let word = if count == 1 { "batch" } else { "batches, each" };
-    format!("{count} {word} {} lean{fat}.", write(lean))
+    let fat = if added > Mass::ZERO { format!(" y {} de lo añadido", write(added)) } else { String::new() };
+    let word = if count == 1 { "tanda" } else { "tandas, cada una" };
+    format!("{count} {word} {} de magro{fat}.", write(lean))
 }
 
 /// Which plates.
 pub fn plates(plates: &[Plate]) -> &'static str {
     match plates {
-        [Plate::Coarse] => "Through the coarse plate (3/8 in, 10 mm) once: it is ground again with its fat.",
-        _ => "Through the coarse plate (3/8 in, 10 mm), then the fine (3/16 in, 5 mm).",
+        [Plate::Coarse] => "Una vez por el disco grueso (3/8 pulg, 10 mm): se muele otra vez con su grasa.",
+        _ => "Por el disco grueso (3/8 pulg, 10 mm) y luego el fino (3/16 pulg, 5 mm).",
     }
 }
 
@@ -187,7 +187,7 @@ pub fn plates(plates: &[Plate]) -> &'static str {
 pub fn ground_packs(packs: usize, left: Mass, units: Units) -> String {
     let packs = format!("{packs} {}", sentences::packages(packs as u32));
     if left > Mass::grams(5.0) {
-        format!("{packs}; {} left for the pan.", numbers::mass(left, units))
+        format!("{packs}; sobran {} para la sartén.", numbers::mass(left, units))
     } else {
         format!("{packs}.")
     }
@@ -196,21 +196,24 @@ pub fn ground_packs(packs: usize, left: Mass, units: Units) -> String {
 /// "What is added costs about 4.20."
 pub fn cost(amount: f64) -> String {
     let cents = (amount * 100.0).round() as i64;
-    format!("What is added costs about {}.{:02}.", cents / 100, cents % 100)
+    format!("Lo que se añade cuesta unos {}.{:02}.", cents / 100, cents % 100)
 }
 
 fn square_error(error: SquareError) -> String {
     match error {
-        SquareError::NotAPercentage => "Fat is 0 to 100 %. Enter a figure between them.".into(),
+        SquareError::NotAPercentage => "La grasa va de 0 a 100 %. Pon una cifra entre los dos.".into(),
         SquareError::SameFat { both } => {
-            format!("Both have {} fat, so no mix of them has another. Add something fatter.", content(both))
+            format!(
+                "Los dos tienen {} de grasa, y ninguna mezcla tendrá otra. Añade algo más graso.",
+                content(both)
+            )
         }
         SquareError::TargetBelowBoth { least } => {
-            format!("Nothing here is leaner than {}. Aim for more fat.", content(least))
+            format!("Nada aquí es más magro que {}. Pide más grasa.", content(least))
         }
         SquareError::TargetAboveBoth { most } => {
             format!(
-                "What is added has {} fat: a mix has less. Aim lower, or add something fatter.",
+                "Lo que se añade tiene {} de grasa: una mezcla tiene menos. Pide menos, o añade algo más graso.",
                 content(most)
             )
         }
@@ -222,82 +225,84 @@ pub fn grind_error(error: &GrindError, units: Units) -> String {
     let mass = |mass: &Mass| numbers::mass(*mass, units);
     match error {
         GrindError::Square(error) => square_error(*error),
-        GrindError::VesselTooSmall { least } => format!("A mixing tub takes at least {}.", mass(least)),
+        GrindError::VesselTooSmall { least } => format!("En una tina caben al menos {}.", mass(least)),
         GrindError::PackOutOfRange { least, most } => {
-            format!("A package weighs {} to {}.", mass(least), mass(most))
+            format!("Un paquete pesa de {} a {}.", mass(least), mass(most))
         }
-        GrindError::NoPatties => "A pack holds at least one patty.".into(),
-        GrindError::PriceBelowNothing => "A price is nothing or more.".into(),
+        GrindError::NoPatties => "Un paquete lleva al menos una tortita.".into(),
+        GrindError::PriceBelowNothing => "Un precio es cero o más.".into(),
     }
 }
 
 // Wrap.
 
 /// Roll width.
-pub const ROLL: &str = "Width of the paper";
+pub const ROLL: &str = "Ancho del papel";
 /// Spare.
-pub const SPARE: &str = "Paper, tape and roll to spare, %";
+pub const SPARE: &str = "Papel, cinta y rollo de sobra, %";
 /// The list.
-pub const SUPPLIES: &str = "Shopping list";
+pub const SUPPLIES: &str = "Lista de compras";
 /// Columns.
-pub const NEEDED: &str = "Needed";
+pub const NEEDED: &str = "Hace falta";
 /// What is there.
-pub const HAVE: &str = "I have";
+pub const HAVE: &str = "Tengo";
 /// What is left to buy.
-pub const TO_BUY: &str = "To buy";
+pub const TO_BUY: &str = "Comprar";
 /// How it is wrapped, at the table.
-pub const WRAP_HINT: &str = "Coated side to the meat, air out, freezer tape (masking tape lets go in the cold). Keep a double sheet between slices and patties.";
+pub const WRAP_HINT: &str = "Lado encerado hacia la carne, sin aire, cinta para congelar (la de enmascarar se suelta con el frío). Pon una hoja doble entre rebanadas y tortitas.";
 /// Vacuum.
 pub const VACUUM_CAUTION: &str =
-    "A vacuum does not keep meat safe outside the cold: it goes in the refrigerator or freezer all the same.";
+    "El vacío no protege la carne fuera del frío: va igual al refrigerador o al congelador.";
 /// Names of the supplies: paper, tape, sheets between, bags, vacuum rolls, labels.
 pub const SUPPLY_NAMES: [&str; 8] = [
-    "Freezer paper",
-    "Freezer tape",
-    "Double sheets between pieces",
-    "Quart freezer bags",
-    "Gallon freezer bags",
-    "Vacuum roll, 8 in (20 cm)",
-    "Vacuum roll, 11 in (28 cm)",
-    "Labels",
+    "Papel para congelar",
+    "Cinta para congelar",
+    "Hojas dobles entre piezas",
+    "Bolsas de un cuarto",
+    "Bolsas de un galón",
+    "Rollo de vacío, 8 pulg (20 cm)",
+    "Rollo de vacío, 11 pulg (28 cm)",
+    "Etiquetas",
 ];
 
 /// A wrap.
 pub fn wrap(wrap: Wrap) -> &'static str {
     match wrap {
-        Wrap::Paper(Fold::Butcher) => "Paper, butcher wrap (2 \u{d7} round)",
-        Wrap::Paper(Fold::Drugstore) => "Paper, drugstore wrap (1.5 \u{d7})",
-        Wrap::Paper(Fold::DrugstoreShort) => "Paper, drugstore wrap (1.33 \u{d7})",
-        Wrap::Paper(Fold::Square) => "Paper, a square of the roll",
-        Wrap::Zip => "Zip freezer bag",
-        Wrap::Vacuum => "Vacuum bag",
+        Wrap::Paper(Fold::Butcher) => "Papel, doblez de carnicero (2 vueltas)",
+        Wrap::Paper(Fold::Drugstore) => "Papel, doblez de botica (1.5 \u{d7})",
+        Wrap::Paper(Fold::DrugstoreShort) => "Papel, doblez de botica (1.33 \u{d7})",
+        Wrap::Paper(Fold::Square) => "Papel, un cuadro del rollo",
+        Wrap::Zip => "Bolsa con cierre",
+        Wrap::Vacuum => "Bolsa de vacío",
     }
 }
 
 /// What one package takes.
 pub fn need(need: Result<Need, Misfit>, units: Units) -> String {
     match need {
-        Ok(Need::Sheet { length, .. }) => format!("sheets of up to {}", numbers::rough_length(length, units)),
-        Ok(Need::Bag(Bag::Quart)) => "a quart bag".into(),
-        Ok(Need::Bag(Bag::Gallon)) => "a gallon bag".into(),
+        Ok(Need::Sheet { length, .. }) => format!("hojas de hasta {}", numbers::rough_length(length, units)),
+        Ok(Need::Bag(Bag::Quart)) => "una bolsa de un cuarto".into(),
+        Ok(Need::Bag(Bag::Gallon)) => "una bolsa de un galón".into(),
         Ok(Need::VacuumBag { length, .. }) => {
-            format!("{} of vacuum roll", numbers::rough_length(length, units))
+            format!("{} de rollo de vacío", numbers::rough_length(length, units))
         }
         Err(Misfit::PaperTooNarrow { needs }) => {
             format!(
-                "does not fit: the paper would have to be {} wide. Choose a wider roll.",
+                "no cabe: el papel tendría que medir {} de ancho. Elige un rollo más ancho.",
                 numbers::rough_length(needs, units)
             )
         }
-        Err(Misfit::NoBagTakesIt) => "fits no zip bag. Choose paper, or smaller packages.".into(),
+        Err(Misfit::NoBagTakesIt) => {
+            "no cabe en ninguna bolsa con cierre. Elige papel, o paquetes más chicos.".into()
+        }
         Err(Misfit::NoRollTakesIt { needs }) => {
             format!(
-                "no vacuum roll is {} wide. Choose paper, or smaller packages.",
+                "ningún rollo de vacío mide {} de ancho. Elige papel, o paquetes más chicos.",
                 numbers::rough_length(needs, units)
             )
         }
         Err(Misfit::TooManyRoasts { most }) => {
-            format!("more than {most} roasts in one vacuum bag. Choose paper, or fewer to a package.")
+            format!("más de {most} asados en una bolsa de vacío. Elige papel, o menos por paquete.")
         }
     }
 }
@@ -305,7 +310,7 @@ pub fn need(need: Result<Need, Misfit>, units: Units) -> String {
 /// Feet or metres off a roll, whole, rounded up.
 pub fn roll_length(length: Length, units: Units) -> String {
     match units {
-        Units::Pounds => format!("{} ft", (length.to_inches() / 12.0 - 1e-9).ceil().max(0.0) as i64),
+        Units::Pounds => format!("{} pies", (length.to_inches() / 12.0 - 1e-9).ceil().max(0.0) as i64),
         Units::Kilograms => format!("{} m", (length.to_mm() / 1000.0 - 1e-9).ceil().max(0.0) as i64),
     }
 }
@@ -313,47 +318,47 @@ pub fn roll_length(length: Length, units: Units) -> String {
 // Freezer.
 
 /// Size field.
-pub const FREEZER_SIZE: &str = "Size of the freezer";
+pub const FREEZER_SIZE: &str = "Tamaño del congelador";
 /// Free room field.
-pub const FREEZER_FREE: &str = "Still free in it";
+pub const FREEZER_FREE: &str = "Espacio libre";
 /// Pace.
-pub const PACE: &str = "How fast it is loaded";
+pub const PACE: &str = "Cómo se carga";
 /// Without a freezer.
-pub const NO_FREEZER: &str = "Enter the size of your freezer (it stands on its plate or in its manual), and this plans which package goes in on which day.";
+pub const NO_FREEZER: &str = "Pon el tamaño de tu congelador (está en su placa o en su manual), y aquí se planea qué paquete entra qué día.";
 /// What the small pictures show.
 pub const FILLING: &str =
-    "In the picture: goes in that day on top, frozen before that under it, what was there at the bottom.";
+    "En el dibujo: arriba lo que entra ese día, debajo lo ya congelado, al fondo lo que había.";
 /// Over the schedule.
-pub const SCHEDULE: &str = "Day by day";
+pub const SCHEDULE: &str = "Día por día";
 /// What freezing asks.
-pub const FREEZE_HINT: &str = "One layer, against the cold walls, air between; stack when they are hard. Keep what waits below 40 °F (4 °C).";
+pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre ellos; apila cuando estén duros. Guarda lo que espera a menos de 40 °F (4 °C).";
 /// Freezing times.
-pub const FREEZE_TIMES: &str = "How long a package takes to freeze";
+pub const FREEZE_TIMES: &str = "Cuánto tarda un paquete en congelarse";
 /// What that rests on.
-pub const PLANK: &str = "Plank's equation for a slab, cold air on both faces: freezer at 0 °F (-18 °C), meat from 40 °F (4 °C), 8 W/m\u{b2}K from still air to the pack (home freezers: 8 to 15). A pack that lies on another takes about twice as long. A compact roast freezes somewhat faster than a slab, a full or warm freezer more slowly.";
+pub const PLANK: &str = "Ecuación de Plank para una placa, con aire frío en ambas caras: congelador a 0 °F (-18 °C), carne desde 40 °F (4 °C), 8 W/m\u{b2}K del aire quieto al paquete (congeladores caseros: 8 a 15). Un paquete encima de otro tarda más o menos el doble. Un asado compacto se congela algo más rápido que una placa; un congelador lleno o tibio, más despacio.";
 /// Too thick.
-pub const TOO_THICK: &str = "thicker than 2 in (5 cm), so it may take more than a day: a thinner roast or a flatter pack freezes faster.";
+pub const TOO_THICK: &str = "más grueso que 2 pulg (5 cm), así que puede tardar más de un día: un asado más delgado o un paquete más plano se congela antes.";
 /// Columns.
-pub const DAY: &str = "Day";
+pub const DAY: &str = "Día";
 /// Column.
-pub const GOES_IN: &str = "Goes in";
+pub const GOES_IN: &str = "Entra";
 /// Column.
-pub const WAITS: &str = "Waits in the cold";
+pub const WAITS: &str = "Espera en frío";
 /// Thawing.
-pub const THAW_HINT: &str = "Thaw in the refrigerator: about 24 hours for each 5 lb (2.3 kg) of a large piece, a day for a 1 lb pack of ground. Once thawed there, cook ground meat and stew within 1 to 2 days, whole cuts within 3.";
+pub const THAW_HINT: &str = "Descongela en el refrigerador: unas 24 horas por cada 5 lb (2.3 kg) de una pieza grande, un día para un paquete de 1 lb de molida. Ya descongelado ahí, cocina la molida y el guiso en 1 a 2 días, los cortes enteros en 3.";
 
 /// How much goes in a day.
 pub fn load_rule(rule: LoadRule) -> &'static str {
     match rule {
-        LoadRule::Cautious => "2 lb a cubic foot a day (32 g/L)",
-        LoadRule::Full => "3 lb a cubic foot a day (48 g/L)",
+        LoadRule::Cautious => "2 lb por pie cúbico al día (32 g/L)",
+        LoadRule::Full => "3 lb por pie cúbico al día (48 g/L)",
     }
 }
 
 /// The unit of a freezer's size.
 pub fn volume_unit(units: Units) -> &'static str {
     match units {
-        Units::Pounds => "cu ft",
+        Units::Pounds => "pies³",
         Units::Kilograms => "L",
     }
 }
@@ -382,7 +387,7 @@ pub fn typed_volume(number: f64, units: Units) -> Volume {
 /// "All of it takes about 1.4 cu ft (1.2 to 1.6); this freezer freezes 14 lb a day."
 pub fn room(low: Volume, likely: Volume, high: Volume, load: Mass, units: Units) -> String {
     format!(
-        "All of it takes about {} ({} to {}). This freezer freezes {} a day.",
+        "Todo ocupa unos {} ({} a {}). Este congelador congela {} al día.",
         volume(likely, units),
         volume_field(low, units),
         volume(high, units),
@@ -392,35 +397,35 @@ pub fn room(low: Volume, likely: Volume, high: Volume, load: Mass, units: Units)
 
 fn way(way: &Way, units: Units) -> String {
     match way {
-        Way::FullLoad => "load it at the upper of the published figures".into(),
-        Way::BiggerFreezer(size) => format!("use a freezer of {} or more", volume(*size, units)),
-        Way::MakeRoom(room) => format!("free another {}", volume(*room, units)),
+        Way::FullLoad => "cárgalo con la mayor de las cifras publicadas".into(),
+        Way::BiggerFreezer(size) => format!("usa un congelador de {} o más", volume(*size, units)),
+        Way::MakeRoom(room) => format!("libera otros {}", volume(*room, units)),
         Way::PackLess(mass) => {
             format!(
-                "pack {} less now: eat it fresh, or leave it on the bone in the cold",
+                "empaca {} menos ahora: cómelo fresco, o déjalo en el hueso en frío",
                 numbers::mass(*mass, units)
             )
         }
         Way::Commercial(mass) => {
-            format!("have {} frozen by a processor", numbers::mass(*mass, units))
+            format!("que un procesador congele {}", numbers::mass(*mass, units))
         }
     }
 }
 
 /// Why it cannot be frozen so, and what would do.
 pub fn trouble(trouble: &Trouble, units: Units) -> String {
-    let or = |ways: &[Way]| ways.iter().map(|one| way(one, units)).collect::<Vec<_>>().join("; or ");
+    let or = |ways: &[Way]| ways.iter().map(|one| way(one, units)).collect::<Vec<_>>().join("; o ");
     match trouble {
         Trouble::Freezer(error) => freezer_error(error, units),
         Trouble::NoRoom { needs, ways } => {
             format!(
-                "It takes about {}, and there is less room. {}.",
+                "Ocupa unos {}, y hay menos lugar. {}.",
                 volume(needs.likely(), units),
                 capital(&or(ways))
             )
         }
         Trouble::TooSlow { mass, ways, .. } => format!(
-            "{} would wait longer than it may (ground 1 day, whole cuts 3). {}.",
+            "{} esperarían más de lo debido (molida 1 día, cortes enteros 3). {}.",
             capital(&numbers::mass(*mass, units)),
             capital(&or(ways))
         ),
@@ -435,10 +440,14 @@ fn capital(text: &str) -> String {
 fn freezer_error(error: &FreezerError, units: Units) -> String {
     match error {
         FreezerError::SizeOutOfRange { least, most } => {
-            format!("A freezer holds {} to {}. Check the size.", volume(*least, units), volume(*most, units))
+            format!(
+                "En un congelador caben de {} a {}. Revisa el tamaño.",
+                volume(*least, units),
+                volume(*most, units)
+            )
         }
         FreezerError::FreeOutOfRange { most } => {
-            format!("No more than {} can be free in it. Check both figures.", volume(*most, units))
+            format!("No puede haber más de {} libres. Revisa las dos cifras.", volume(*most, units))
         }
     }
 }
@@ -447,36 +456,36 @@ fn freezer_error(error: &FreezerError, units: Units) -> String {
 pub fn hours(duration: Duration) -> String {
     let hours = duration.to_hours();
     if hours < 10.0 {
-        format!("about {} h", numbers::one_decimal(hours))
+        format!("unas {} h", numbers::one_decimal(hours))
     } else {
-        format!("about {} h", hours.round() as i64)
+        format!("unas {} h", hours.round() as i64)
     }
 }
 
 // Dates.
 
 /// Harvest field.
-pub const HARVESTED: &str = "Killed on";
+pub const HARVESTED: &str = "Cazado el";
 /// Packing field.
-pub const PACKED_ON: &str = "Packed on";
+pub const PACKED_ON: &str = "Empacado el";
 /// Owner field.
-pub const OWNER: &str = "Owner (on labels and order)";
+pub const OWNER: &str = "Dueño (en etiquetas y orden)";
 /// Tag field.
-pub const TAG: &str = "Tag or licence number";
+pub const TAG: &str = "Número de cintillo o licencia";
 /// Over the table.
-pub const BEST_BY: &str = "At its best until";
+pub const BEST_BY: &str = "En su punto hasta";
 /// What a best-by date is.
-pub const QUALITY: &str = "The date is about taste, not safety: kept frozen at 0 °F (-18 °C) meat stays safe for longer. Sources disagree; the label takes the cautious end.";
+pub const QUALITY: &str = "La fecha es de sabor, no de seguridad: congelada a 0 °F (-18 °C) la carne sigue segura más tiempo. Las fuentes no coinciden; la etiqueta toma el extremo prudente.";
 /// Without a step.
 pub const NO_STEP: &str =
-    "Nothing to cut: every muscle is left behind or thrown away. Decide on the plan's page.";
+    "Nada que cortar: todos los músculos se dejan o se tiran. Decide en la página del plan.";
 /// Without a date.
-pub const NO_DATE: &str = "Enter the day of packing for best-by dates.";
+pub const NO_DATE: &str = "Pon el día de empaque para las fechas de consumo.";
 /// Calendar.
-pub const SAVE_CALENDAR: &str = "Best-by reminders (.ics)";
+pub const SAVE_CALENDAR: &str = "Recordatorios de consumo (.ics)";
 
 const MONTHS: [&str; 12] =
-    ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"];
 
 /// "25 Nov 2026".
 pub fn date(date: Date) -> String {
@@ -486,36 +495,36 @@ pub fn date(date: Date) -> String {
 /// A form in which meat is frozen.
 pub fn keeps(keeps: Keeps) -> &'static str {
     match keeps {
-        Keeps::Roast => "Roasts",
-        Keeps::Steak => "Steaks",
-        Keeps::Chop => "Chops",
-        Keeps::Stew => "Stew",
-        Keeps::Ground => "Ground, plain",
-        Keeps::GroundWithFat => "Ground, with fat added",
-        Keeps::Sausage => "Raw sausage",
-        Keeps::Organs => "Organs",
+        Keeps::Roast => "Asados",
+        Keeps::Steak => "Bistecs",
+        Keeps::Chop => "Chuletas",
+        Keeps::Stew => "Guiso",
+        Keeps::Ground => "Molida, sola",
+        Keeps::GroundWithFat => "Molida, con grasa añadida",
+        Keeps::Sausage => "Chorizo crudo",
+        Keeps::Organs => "Órganos",
     }
 }
 
 /// "8 to 12 months".
 pub fn months((from, to): (u8, u8)) -> String {
-    if from == to { format!("{to} months") } else { format!("{from} to {to} months") }
+    if from == to { format!("{to} meses") } else { format!("{from} a {to} meses") }
 }
 
 /// A reminder.
 pub fn reminder(form: Keeps) -> String {
-    format!("{}: at their best until today (venison)", keeps(form))
+    format!("{}: en su punto hasta hoy (venado)", keeps(form))
 }
 
 fn date_error(error: &DateError) -> String {
     match error {
         DateError::YearOutOfRange { first, last } => {
-            format!("The year is {first} to {last}. Check the date.")
+            format!("El año va de {first} a {last}. Revisa la fecha.")
         }
-        DateError::NoSuchMonth => "There are twelve months. Check the date.".into(),
-        DateError::NoSuchDay { last } => format!("That month has {last} days. Check the date."),
+        DateError::NoSuchMonth => "Hay doce meses. Revisa la fecha.".into(),
+        DateError::NoSuchDay { last } => format!("Ese mes tiene {last} días. Revisa la fecha."),
         DateError::PackedBeforeHarvest { harvested, packed } => format!(
-            "Packed on {} is before it was killed on {}. Change one of the two.",
+            "Empacado el {} es antes de cazado el {}. Cambia una de las dos.",
             date(*packed),
             date(*harvested)
         ),
@@ -526,52 +535,54 @@ fn date_error(error: &DateError) -> String {
 pub fn kitchen_error(error: &KitchenError, units: Units) -> String {
     match error {
         KitchenError::Date(error) => date_error(error),
-        KitchenError::TooLongAgo => format!("Enter a date from the year {FIRST_YEAR} on."),
+        KitchenError::TooLongAgo => format!("Pon una fecha del año {FIRST_YEAR} en adelante."),
         KitchenError::Freezer(error) => freezer_error(error, units),
         KitchenError::Grind(error) => grind_error(error, units),
         KitchenError::VesselTooLarge { most } => {
-            format!("A mixing tub takes at most {}.", numbers::mass(*most, units))
+            format!("En una tina caben como mucho {}.", numbers::mass(*most, units))
         }
-        KitchenError::TooManyPatties { most } => format!("A pack holds at most {most} patties."),
-        KitchenError::Name { most } => format!("A name or tag has at most {most} plain characters."),
-        KitchenError::SpareOutOfRange { most } => format!("To spare is 0 to {most} %."),
+        KitchenError::TooManyPatties { most } => format!("Un paquete lleva como mucho {most} tortitas."),
+        KitchenError::Name { most } => {
+            format!("Un nombre o cintillo tiene como mucho {most} letras simples.")
+        }
+        KitchenError::SpareOutOfRange { most } => format!("De sobra va de 0 a {most} %."),
     }
 }
 
 // Labels.
 
 /// Sheet field.
-pub const SHEET: &str = "Sheet of labels";
+pub const SHEET: &str = "Hoja de etiquetas";
 /// Own dimensions.
-pub const OWN_SHEET: &str = "Own: enter the sizes";
+pub const OWN_SHEET: &str = "Propia: pon las medidas";
 /// A roll.
-pub const ROLL_OF_LABELS: &str = "Continuous roll";
+pub const ROLL_OF_LABELS: &str = "Rollo continuo";
 /// First label.
-pub const START_AT: &str = "First free label";
+pub const START_AT: &str = "Primera etiqueta libre";
 /// Nudges.
-pub const NUDGE_ACROSS: &str = "Move right";
+pub const NUDGE_ACROSS: &str = "Mover a la derecha";
 /// Nudge down.
-pub const NUDGE_DOWN: &str = "Move down";
+pub const NUDGE_DOWN: &str = "Mover abajo";
 /// Frames.
-pub const FRAMES: &str = "Print the frames (a test on plain paper)";
+pub const FRAMES: &str = "Imprimir los marcos (prueba en papel común)";
 /// QR.
-pub const WITH_QR: &str = "A square code of the plan on each label";
+pub const WITH_QR: &str = "Un código cuadrado del plan en cada etiqueta";
 /// Blank weight.
-pub const BLANK_WEIGHT: &str = "Leave the weight blank, for the scale";
+pub const BLANK_WEIGHT: &str = "Dejar el peso en blanco, para la báscula";
 /// Print.
-pub const PRINT_LABELS: &str = "Print the labels";
+pub const PRINT_LABELS: &str = "Imprimir las etiquetas";
 /// Before printing.
-pub const PRINT_HINT: &str = "In the print dialog choose this paper, no margins, and 100 % (no \u{201c}fit to page\u{201d}). Lay a ruler on the printed 100 mm to check.";
+pub const PRINT_HINT: &str = "Al imprimir elige este papel, sin márgenes y 100 % (sin «ajustar a la página»). Pon una regla sobre los 100 mm impresos para comprobar.";
 /// The fields of an own sheet.
 pub const SHEET_FIELDS: [&str; 8] = [
-    "Labels across",
-    "Labels down",
-    "Label width, mm",
-    "Label height, mm",
-    "Left margin, mm",
-    "Top margin, mm",
-    "Step across, mm",
-    "Step down, mm",
+    "Etiquetas a lo ancho",
+    "Etiquetas a lo alto",
+    "Ancho de etiqueta, mm",
+    "Alto de etiqueta, mm",
+    "Margen izquierdo, mm",
+    "Margen superior, mm",
+    "Paso a lo ancho, mm",
+    "Paso a lo alto, mm",
 ];
 /// Under the ruler.
 pub const RULER: &str = "100 mm";
@@ -589,40 +600,42 @@ pub fn nudge(half_millimetres: i8) -> String {
 
 /// "2 sheets for 40 labels".
 pub fn sheets(sheets: u32, labels: usize) -> String {
-    let word = if sheets == 1 { "sheet" } else { "sheets" };
-    format!("{sheets} {word} for {labels} labels.")
+    let word = if sheets == 1 { "hoja" } else { "hojas" };
+    format!("{sheets} {word} para {labels} etiquetas.")
 }
 
 /// Why labels cannot be laid out.
 pub fn label_error(error: &LabelError) -> String {
     let mm = |length: &Length| format!("{} mm", numbers::one_decimal(length.to_mm()));
     match error {
-        LabelError::NoLabels => "A sheet has at least one label across and one down.".into(),
-        LabelError::NoSize => "Every size is a number, and a label is larger than nothing.".into(),
+        LabelError::NoLabels => "Una hoja tiene al menos una etiqueta a lo ancho y una a lo alto.".into(),
+        LabelError::NoSize => "Cada medida es un número, y una etiqueta mide más que cero.".into(),
         LabelError::Overlap { least } => {
             format!(
-                "The labels lie over each other: step at least {} across and {} down.",
+                "Las etiquetas se enciman: el paso es al menos {} a lo ancho y {} a lo alto.",
                 mm(&least.0),
                 mm(&least.1)
             )
         }
         LabelError::WiderThanPaper { needs, paper } => {
             format!(
-                "The labels take {} across, and the paper has {}. Use fewer, narrower ones, or a smaller margin.",
+                "Las etiquetas ocupan {} a lo ancho, y el papel tiene {}. Usa menos, más angostas, o un margen menor.",
                 mm(needs),
                 mm(paper)
             )
         }
         LabelError::TallerThanPaper { needs, paper } => {
             format!(
-                "The labels take {} down, and the paper has {}. Use fewer, lower ones, or a smaller margin.",
+                "Las etiquetas ocupan {} a lo alto, y el papel tiene {}. Usa menos, más bajas, o un margen menor.",
                 mm(needs),
                 mm(paper)
             )
         }
-        LabelError::StartBeyondLast { last } => format!("The sheet has {last} labels. Start at one of them."),
+        LabelError::StartBeyondLast { last } => {
+            format!("La hoja tiene {last} etiquetas. Empieza en una de ellas.")
+        }
         LabelError::NudgeTooFar { most } => {
-            format!("A print is moved at most {} mm either way.", i32::from(*most) / 2)
+            format!("La impresión se mueve como mucho {} mm a cada lado.", i32::from(*most) / 2)
         }
     }
 }
@@ -634,11 +647,13 @@ pub fn package_name(package: &Package) -> String {
         Contents::Pieces { muscle, .. } => {
             format!("{}, {}", names::muscle(muscle), product.to_ascii_lowercase())
         }
-        Contents::Pooled => {
-            if package.product == hindsaddle_model::product::Product::Grind { "Ground meat" } else { product }
-                .into()
+        Contents::Pooled => if package.product == hindsaddle_model::product::Product::Grind {
+            "Carne molida"
+        } else {
+            product
         }
-        Contents::Patties(_) => "Burger patties".into(),
+        .into(),
+        Contents::Patties(_) => "Tortitas de hamburguesa".into(),
     }
 }
 
@@ -647,132 +662,154 @@ pub fn package_pieces(package: &Package) -> String {
     match package.contents {
         Contents::Pieces { pieces, .. } => format!("{pieces} {}", names::pieces(package.product, pieces)),
         Contents::Pooled => String::new(),
-        Contents::Patties(patties) => format!("{patties} patties"),
+        Contents::Patties(patties) => format!("{patties} tortitas"),
     }
 }
 
 /// "3 of 11".
 pub fn number_of(number: u32, of: u32) -> String {
-    format!("{number} of {of}")
+    format!("{number} de {of}")
 }
 
 /// The weight of a label, or a line to write it on.
 pub fn label_weight(mass: Option<String>) -> String {
-    mass.map_or_else(|| "Weight: __________".into(), |mass| format!("about {mass}"))
+    mass.map_or_else(|| "Peso: __________".into(), |mass| format!("unas {mass}"))
 }
 
 /// "Packed 25 Nov 2026".
 pub fn packed_on(day: Date) -> String {
-    format!("Packed {}", date(day))
+    format!("Empacado {}", date(day))
 }
 
 /// "killed 21 Nov 2026".
 pub fn killed_on(day: Date) -> String {
-    format!("killed {}", date(day))
+    format!("cazado {}", date(day))
 }
 
 /// "Best by 25 May 2027".
 pub fn best_by(day: Date) -> String {
-    format!("Best by {} (taste)", date(day))
+    format!("Mejor antes de {} (sabor)", date(day))
 }
 
 /// What it is cooked to.
 pub fn cook_to(first: Temperature, most: Temperature) -> String {
     let f = |temperature: Temperature| temperature.to_fahrenheit().round() as i64;
     let c = |temperature: Temperature| temperature.to_celsius().round() as i64;
-    format!("Cook to {} °F / {} °C ({} °F where advised)", f(first), c(first), f(most))
+    format!("Cocer a {} °F / {} °C ({} °F donde se pida)", f(first), c(first), f(most))
 }
 
 /// On every label.
-pub const NOT_FOR_SALE: &str = "Wild game, not for sale";
+pub const NOT_FOR_SALE: &str = "Carne de caza, no se vende";
 
 // Work order.
 
 /// Column.
-pub const MUSCLE_COLUMN: &str = "Muscle";
+pub const MUSCLE_COLUMN: &str = "Músculo";
 /// Column.
-pub const LEFT_COLUMN: &str = "Becomes";
+pub const LEFT_COLUMN: &str = "Será";
 /// Column.
-pub const EXPECTED: &str = "Expect";
+pub const EXPECTED: &str = "Se espera";
 /// Notes.
-pub const NOTES: &str = "Notes";
+pub const NOTES: &str = "Notas";
 /// Print.
-pub const PRINT_ORDER: &str = "Print the work order";
+pub const PRINT_ORDER: &str = "Imprimir la orden de trabajo";
 /// What an order is.
-pub const ORDER_HINT: &str = "One page for whoever cuts: a processor, a partner, you. Counts are expected, not promised; ask before changing a cut.";
+pub const ORDER_HINT: &str = "Una página para quien corta: un procesador, un compañero, tú. Las cuentas se esperan, no se prometen; pregunta antes de cambiar un corte.";
 /// Blank fields.
-pub const OWNER_LINE: &str = "Owner";
+pub const OWNER_LINE: &str = "Dueño";
 /// Tag.
-pub const TAG_LINE: &str = "Tag";
+pub const TAG_LINE: &str = "Cintillo";
 
 // Files.
 
 /// CSV.
-pub const SAVE_CSV: &str = "Packages (.csv)";
+pub const SAVE_CSV: &str = "Paquetes (.csv)";
 /// Plan file.
-pub const SAVE_PLAN: &str = "Plan as a file";
+pub const SAVE_PLAN: &str = "Plan como archivo";
 /// Open.
-pub const OPEN_PLAN: &str = "Open a plan file";
+pub const OPEN_PLAN: &str = "Abrir un archivo de plan";
 /// What files are for.
-pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link with the names; it opens here and in every later version.";
+pub const FILES_HINT: &str = "Nada sale de este aparato hasta que lo envíes. Un archivo de plan lleva el enlace con los nombres; se abre aquí y en toda versión posterior.";
 /// A file that is none.
-pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
+pub const FILE_TOO_LONG: &str = "Este archivo es demasiado largo para ser un plan. Tu plan sigue aquí.";
 /// Heads of the columns of the CSV file.
 pub const CSV_HEAD: [&str; 14] = [
-    "package", "product", "muscle", "pieces", "grams", "number", "of", "packed", "best_by", "owner", "tag",
-    "species", "animal", "test",
+    "paquete",
+    "producto",
+    "musculo",
+    "piezas",
+    "gramos",
+    "numero",
+    "de",
+    "empacado",
+    "mejor_antes",
+    "dueno",
+    "cintillo",
+    "especie",
+    "animal",
+    "prueba",
 ];
 
 // Cautions.
 
 /// Under the cautions.
-pub const CAUTION_FOOT: &str = "Planning help only. Your wildlife agency and health department decide.";
+pub const CAUTION_FOOT: &str =
+    "Solo ayuda a planear. Deciden tu agencia de fauna y tu departamento de salud.";
 
 /// Each caution: what it is about, and what it says.
 pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     (
-        "Testing",
-        "Test first where your wildlife agency asks or advises it. Freeze and label the packs, and don't eat them until the result is back. If it is positive, don't eat it; ask the agency how to dispose of it.",
+        "Pruebas",
+        "Haz primero la prueba donde tu agencia de fauna la pida o la aconseje. Congela y etiqueta los paquetes, y no los comas hasta tener el resultado. Si es positivo, no lo comas; pregunta a la agencia cómo desecharlo.",
     ),
     (
-        "Parts to leave out",
-        "Leave out brain, eyes, spine, spleen, tonsils and lymph nodes. Cut meat off the bone; don't saw through the spine. Trim fat seams.",
+        "Partes que se dejan fuera",
+        "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios. Corta la carne del hueso; no sierres el espinazo. Quita las vetas de grasa.",
     ),
-    ("One animal at a time", "Keep each animal's meat apart."),
+    ("Un animal a la vez", "Mantén aparte la carne de cada animal."),
     (
-        "Tag and proof of sex",
-        "Keep the tag, and proof of sex or species if required, with the meat for as long as your rules say. Cutting it up too early can break them. Check before you cross a zone or state line; some places let out only boned meat.",
-    ),
-    (
-        "Selling and giving",
-        "Wild game can't be sold in most places. Giving it away may need a signed note. Check your rules.",
+        "Cintillo y prueba de sexo",
+        "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla antes puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
     ),
     (
-        "The bullet path",
-        "Throw away meat around the bullet path, and do not grind it. No distance is known to be safe: fragments have been found as far as 18 in (45 cm) away. Don't rinse. If you hunt with lead, don't serve that venison, above all the ground, to young children or anyone pregnant.",
-    ),
-    ("Gut contents", "Meat touched by gut contents goes out, with a margin. Don't try to wash it clean."),
-    (
-        "Cold fast",
-        "Below 40 °F (4 °C), and soon. If it has been warm for long and smells or feels wrong, throw it out.",
-    ),
-    ("Ageing", "Don't age meat you mean to grind, or in a place you cannot hold under 40 °F (4 °C)."),
-    (
-        "Cooking",
-        "Cook to 160 °F (71 °C) inside, by thermometer; some agencies say 165 °F (74 °C). Ground meat always.",
+        "Vender y regalar",
+        "La carne de caza no se puede vender en casi ningún lugar. Regalarla puede requerir una nota firmada. Revisa tus reglas.",
     ),
     (
-        "Grinder and knife",
-        "Grind cold. Push with the plunger, never fingers. Unplug before you open it. Keep the knife sharp and the other hand behind the edge.",
+        "El paso de la bala",
+        "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm). No enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
     ),
     (
-        "Freezing",
-        "Freeze in thin single layers, few pounds a day, at 0 °F (-18 °C). The date on the pack is for taste; safety depends on staying frozen.",
+        "Contenido de las tripas",
+        "La carne que tocó el contenido de las tripas se tira, con un margen. No intentes lavarla.",
     ),
-    ("Thawing and vacuum", "Thaw in the refrigerator. Vacuum packs don't keep meat safe outside it."),
     (
-        "Cure and jerky",
-        "Curing and jerky can make people ill if the dose or heat is wrong: follow a tested recipe from your extension service, not this planner.",
+        "Frío pronto",
+        "A menos de 40 °F (4 °C), y pronto. Si estuvo tibia mucho rato y huele o se siente mal, tírala.",
     ),
-    ("Organs", "Check your state's advisory before eating liver, kidney or other organs."),
+    (
+        "Maduración",
+        "No madures carne que piensas moler, ni en un lugar que no puedas tener a menos de 40 °F (4 °C).",
+    ),
+    (
+        "Cocción",
+        "Cocina hasta 160 °F (71 °C) por dentro, con termómetro; algunas agencias dicen 165 °F (74 °C). La molida, siempre.",
+    ),
+    (
+        "Molino y cuchillo",
+        "Muele en frío. Empuja con el émbolo, nunca con los dedos. Desconecta antes de abrir. Ten el cuchillo afilado y la otra mano detrás del filo.",
+    ),
+    (
+        "Congelación",
+        "Congela en capas delgadas y sueltas, pocas libras al día, a 0 °F (-18 °C). La fecha del paquete es de sabor; la seguridad depende de que siga congelado.",
+    ),
+    (
+        "Descongelar y vacío",
+        "Descongela en el refrigerador. Los paquetes al vacío no protegen la carne fuera de él.",
+    ),
+    (
+        "Curados y carne seca",
+        "Los curados y la carne seca pueden enfermar si la dosis o el calor están mal: sigue una receta probada de tu servicio de extensión, no este programa.",
+    ),
+    ("Órganos", "Revisa el aviso de tu estado antes de comer hígado, riñón u otros órganos."),
 ];

@@ -1,4 +1,10 @@
-//! Spanish. `en` has the same items with the same signatures.
+//! Spanish, as hunters and butchers of Mexico and the south-west of the United States speak it; `en` has the same
+//! items with the same signatures. The reader is addressed as tú, numbers have a decimal point.
+//!
+//! Words that are chosen and kept: lámina (plate), cuenta (tally), ficha de mesa (table card), tina (tub), orden de
+//! trabajo (work order), telilla (silverskin), fibra (grain); asado, bistec, chuleta, guiso, molida (the cuts); bola,
+//! cara, contracara, cuete, aguayón, empuje, diezmillo, chamorro (muscles, by the trade's names of beef: common
+//! practice, no source); what other countries say is in `muscle_also`.
 
 mod ahead;
 mod kitchen;

@@ -10,55 +10,55 @@ use hindsaddle_model::product::Product;
 /// What a muscle is called.
 pub fn muscle(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "Top round",
-        Muscle::BottomRound => "Bottom round",
-        Muscle::EyeRound => "Eye of round",
-        Muscle::Knuckle => "Knuckle",
-        Muscle::Sirloin => "Sirloin",
-        Muscle::TriTip => "Tri-tip",
-        Muscle::HindShank => "Hind shank",
-        Muscle::PelvicTrim => "Hip trim",
-        Muscle::Backstrap => "Backstrap",
-        Muscle::Tenderloin => "Tenderloin",
-        Muscle::BackTrim => "Back trim",
-        Muscle::FlatIron => "Flat iron",
-        Muscle::MockTender => "Mock tender",
-        Muscle::Clod => "Shoulder clod",
-        Muscle::UnderBlade => "Under-blade",
-        Muscle::Arm => "Arm trim",
-        Muscle::ForeShank => "Fore shank",
-        Muscle::Chuck => "Chuck",
-        Muscle::Cape => "Shoulder cape",
-        Muscle::NeckStraps => "Neck straps",
-        Muscle::Neck => "Neck",
-        Muscle::Brisket => "Brisket",
-        Muscle::RibMeat => "Rib meat",
-        Muscle::FlankSteak => "Flank steak",
-        Muscle::FlankSheets => "Flank sheets",
-        Muscle::Skirt => "Skirt",
+        Muscle::TopRound => "Cara",
+        Muscle::BottomRound => "Contracara",
+        Muscle::EyeRound => "Cuete",
+        Muscle::Knuckle => "Bola",
+        Muscle::Sirloin => "Aguayón",
+        Muscle::TriTip => "Empuje",
+        Muscle::HindShank => "Chamorro trasero",
+        Muscle::PelvicTrim => "Recortes de cadera",
+        Muscle::Backstrap => "Lomo",
+        Muscle::Tenderloin => "Filete",
+        Muscle::BackTrim => "Recortes del espinazo",
+        Muscle::FlatIron => "Plancha de paleta",
+        Muscle::MockTender => "Juil",
+        Muscle::Clod => "Planchuela",
+        Muscle::UnderBlade => "Bajo paleta",
+        Muscle::Arm => "Brazuelo",
+        Muscle::ForeShank => "Chamorro delantero",
+        Muscle::Chuck => "Diezmillo",
+        Muscle::Cape => "Tapa de paleta",
+        Muscle::NeckStraps => "Tiras del cuello",
+        Muscle::Neck => "Pescuezo",
+        Muscle::Brisket => "Pecho",
+        Muscle::RibMeat => "Carne de costilla",
+        Muscle::FlankSteak => "Falda",
+        Muscle::FlankSheets => "Telas del costado",
+        Muscle::Skirt => "Arrachera",
     }
 }
 
 /// What else it is called; empty if nothing.
 pub fn muscle_also(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "inside round, topside",
-        Muscle::BottomRound => "outside round, flat, silverside",
-        Muscle::EyeRound => "salmon cut",
-        Muscle::Knuckle => "sirloin tip, football roast",
-        Muscle::Sirloin => "rump, top butt",
-        Muscle::HindShank => "with the heel",
-        Muscle::Backstrap => "loin",
-        Muscle::Tenderloin => "fillet, inner loin",
-        Muscle::BackTrim => "spine strips, loin chain",
-        Muscle::FlatIron => "top blade",
-        Muscle::MockTender => "chuck tender",
-        Muscle::Clod => "arm roast",
-        Muscle::UnderBlade => "blade inside, petite tender",
-        Muscle::Arm => "upper arm",
-        Muscle::Chuck => "chuck flap",
-        Muscle::Cape => "blade cap, lifter",
-        Muscle::Skirt => "with the hanger",
+        Muscle::TopRound => "tapa, pulpa negra",
+        Muscle::BottomRound => "contra, pulpa blanca",
+        Muscle::EyeRound => "redondo, peceto",
+        Muscle::Knuckle => "babilla, pulpa bola",
+        Muscle::Sirloin => "cadera",
+        Muscle::HindShank => "morcillo, con el talón",
+        Muscle::Backstrap => "lomo de espalda",
+        Muscle::Tenderloin => "solomillo, lomito",
+        Muscle::BackTrim => "tiras del espinazo, cordón",
+        Muscle::FlatIron => "marucha",
+        Muscle::MockTender => "chingolo, falso filete",
+        Muscle::Clod => "espaldilla",
+        Muscle::UnderBlade => "cara interna, filetillo",
+        Muscle::Arm => "parte alta del brazo",
+        Muscle::Chuck => "aguja",
+        Muscle::Cape => "capa de la paleta",
+        Muscle::Skirt => "entraña, con el lomillo",
         Muscle::TriTip
         | Muscle::PelvicTrim
         | Muscle::ForeShank
@@ -81,18 +81,20 @@ pub fn anatomical(muscle: Muscle) -> &'static str {
         Muscle::Sirloin => "M. gluteus medius + accessorius + profundus (+ piriformis)",
         Muscle::TriTip => "M. tensor fasciae latae",
         Muscle::HindShank => {
-            "M. gastrocnemius, soleus, flexor digitorum superficialis et profundi, tibialis cranialis, extensors, popliteus"
+            "M. gastrocnemius, soleus, flexor digitorum superficialis et profundi, tibialis cranialis, extensores, popliteus"
         }
-        Muscle::PelvicTrim => "Mm. obturatorii, gemelli, quadratus femoris, coccygeus, tail-head muscles",
-        Muscle::Backstrap => "M. longissimus thoracis et lumborum (+ spinalis at the front end)",
+        Muscle::PelvicTrim => {
+            "Mm. obturatorii, gemelli, quadratus femoris, coccygeus, músculos de la base de la cola"
+        }
+        Muscle::Backstrap => "M. longissimus thoracis et lumborum (+ spinalis en el extremo delantero)",
         Muscle::Tenderloin => "M. psoas major + minor + iliacus",
-        Muscle::BackTrim => "Mm. multifidi, iliocostalis, longissimus cervicis (part), serratus dorsalis",
+        Muscle::BackTrim => "Mm. multifidi, iliocostalis, longissimus cervicis (parte), serratus dorsalis",
         Muscle::FlatIron => "M. infraspinatus",
         Muscle::MockTender => "M. supraspinatus",
-        Muscle::Clod => "M. triceps brachii (long, lateral, medial heads) + tensor fasciae antebrachii",
+        Muscle::Clod => "M. triceps brachii (cabezas larga, lateral y medial) + tensor fasciae antebrachii",
         Muscle::UnderBlade => "M. subscapularis + teres major (+ coracobrachialis)",
         Muscle::Arm => "M. biceps brachii, brachialis, deltoideus, teres minor",
-        Muscle::ForeShank => "M. extensor carpi radialis, digital flexors and extensors",
+        Muscle::ForeShank => "M. extensor carpi radialis, flexores y extensores de los dedos",
         Muscle::Chuck => "M. serratus ventralis + rhomboideus",
         Muscle::Cape => "M. trapezius + latissimus dorsi + omotransversarius",
         Muscle::NeckStraps => "M. brachiocephalicus + sternocephalicus",
@@ -103,7 +105,7 @@ pub fn anatomical(muscle: Muscle) -> &'static str {
         Muscle::RibMeat => "Mm. intercostales, (serratus dorsalis, transversus thoracis)",
         Muscle::FlankSteak => "M. rectus abdominis",
         Muscle::FlankSheets => {
-            "M. obliquus externus + internus + transversus abdominis (+ cutaneus trunci rests)"
+            "M. obliquus externus + internus + transversus abdominis (+ restos de cutaneus trunci)"
         }
         Muscle::Skirt => "Diaphragma (pars costalis, lumbalis)",
     }
@@ -113,61 +115,73 @@ pub fn anatomical(muscle: Muscle) -> &'static str {
 pub fn teach(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "The big flat cushion on the inside of the thigh: take off the thin cap first, then cut the main muscle across."
+            "El cojín grande y plano de la cara interna del muslo: quita primero la tapa delgada y luego corta el músculo principal al través."
         }
         Muscle::BottomRound => {
-            "The outer wall of the thigh under a bright silver sheet: slow-roast it whole or slice it thin."
+            "La pared externa del muslo, bajo una membrana plateada: ásala entera y despacio, o rebánala delgada."
         }
-        Muscle::EyeRound => {
-            "A neat spindle that looks like a tenderloin but is not one: keep it rare and slice thin."
-        }
+        Muscle::EyeRound => "Un huso que parece filete y no lo es: déjalo rojo y rebánalo delgado.",
         Muscle::Knuckle => {
-            "The football on the front of the thigh: open it along its silver seams and the centre piece is steak-tender."
+            "El balón del frente del muslo: ábrelo por sus costuras plateadas y la pieza del centro es tierna como para bistec."
         }
         Muscle::Sirloin => {
-            "Where the backstrap ends the sirloin begins: a thick cap on the hip that eats like backstrap."
+            "Donde acaba el lomo empieza el aguayón: una tapa gruesa sobre la cadera que se come como lomo."
         }
         Muscle::TriTip => {
-            "A small triangle hanging from the hip point; on an elk it is a dinner, on a small doe it is a snack or stir-fry."
+            "Un triángulo pequeño que cuelga de la punta de la cadera; en un uapití es una cena, en una hembra chica es un bocado o un salteado."
         }
         Muscle::HindShank => {
-            "The calf: full of silver now, but hours of gentle simmering turn that silver into silk."
+            "La pantorrilla: ahora llena de telilla, pero horas de cocción suave la vuelven seda."
         }
-        Muscle::PelvicTrim => "The bits left in the bowl of the pelvis: perfect for the grinder.",
+        Muscle::PelvicTrim => "Los trozos que quedan en el hueco de la pelvis: perfectos para el molino.",
         Muscle::Backstrap => {
-            "One long strap each side of the spine: peel off its one thick silver sheet, cut across, cook hot and short."
+            "Una tira larga a cada lado del espinazo: quita su única membrana gruesa, corta al través, cocina fuerte y poco tiempo."
         }
         Muscle::Tenderloin => {
-            "Hidden inside the belly under the spine: it does almost no work, so it is the most tender piece on the deer."
+            "Escondido dentro del vientre, bajo el espinazo: casi no trabaja, por eso es la pieza más tierna del venado."
         }
         Muscle::BackTrim => {
-            "The strings of meat that stay on the bone when the backstrap comes off: scrape them for the grinder."
+            "Las hebras de carne que quedan en el hueso al sacar el lomo: ráspalas para el molino."
         }
         Muscle::FlatIron => {
-            "A tender shoulder steak with a sheet of gristle hidden inside like the page in a book: fillet it off and you have two flat steaks."
+            "Un bistec tierno de paleta con una lámina de nervio escondida como la hoja de un libro: sácala y tienes dos bistecs planos."
         }
-        Muscle::MockTender => "Tenderloin-shaped, not tenderloin-tender: slow cook this little cone.",
-        Muscle::Clod => "The biggest muscle of the front leg: pull it as a slow roast or cube it for stew.",
+        Muscle::MockTender => "Con forma de filete, pero no tan tierno: cocina despacio este pequeño cono.",
+        Muscle::Clod => {
+            "El músculo más grande de la pierna delantera: ásalo despacio y deshébralo, o hazlo cubos para guiso."
+        }
         Muscle::UnderBlade => {
-            "Flip the shoulder over: this thin muscle hides against the ribs, and its little rope (teres major) is tender."
+            "Voltea la paleta: este músculo delgado se esconde contra las costillas, y su cordón (teres major) es tierno."
         }
-        Muscle::Arm => "The deer's biceps: small, hard-working, made for the stew pot.",
-        Muscle::ForeShank => "Forearm muscles, half tendon: braise until the gristle melts.",
+        Muscle::Arm => "El bíceps del venado: pequeño, trabajador, hecho para la olla.",
+        Muscle::ForeShank => {
+            "Músculos del antebrazo, mitad tendón: cocínalos a fuego lento hasta que se derrita el nervio."
+        }
         Muscle::Chuck => {
-            "The sling that hangs the chest between the front legs: you cut through it when the shoulder comes off."
+            "La hamaca que cuelga el pecho entre las patas delanteras: la cortas cuando quitas la paleta."
         }
-        Muscle::Cape => "The thin cape over blade and ribs: peel it like a blanket, send it to the grinder.",
-        Muscle::NeckStraps => "The ropes that swing the front leg forward: short cross-cuts make good stew.",
+        Muscle::Cape => {
+            "La capa delgada sobre la paleta y las costillas: quítala como una cobija y mándala al molino."
+        }
+        Muscle::NeckStraps => {
+            "Las cuerdas que llevan la pata delantera al frente: en trozos cortos al través hacen buen guiso."
+        }
         Muscle::Neck => {
-            "Many layers, much flavour: roll it, simmer it, pull it. On a rutting buck the neck can be a third bigger."
+            "Muchas capas, mucho sabor: enróllalo, cuécelo a fuego lento, deshébralo. En un macho en brama puede ser un tercio mayor."
         }
-        Muscle::Brisket => "Thin and tough with waxy fat: trim the fat hard, then grind or braise.",
-        Muscle::RibMeat => "Finger-strips between thirteen ribs: worth ten minutes with a small knife.",
+        Muscle::Brisket => {
+            "Delgado y duro, con grasa como cera: quita bien la grasa y luego muele o cocina a fuego lento."
+        }
+        Muscle::RibMeat => {
+            "Tiras como dedos entre trece costillas: valen diez minutos con un cuchillo chico."
+        }
         Muscle::FlankSteak => {
-            "Long straight fibres: marinate, sear, slice thin across. On a small deer just grind it."
+            "Fibras largas y rectas: marina, sella, rebana delgado al través. En un venado chico, muélela."
         }
-        Muscle::FlankSheets => "Three thin crossed sheets that hold the belly in: trim, peel, grind.",
-        Muscle::Skirt => "The breathing muscle: usually leaves with the guts; keep it if it is clean.",
+        Muscle::FlankSheets => {
+            "Tres telas delgadas y cruzadas que sostienen el vientre: limpia, pela, muele."
+        }
+        Muscle::Skirt => "El músculo de respirar: suele irse con las tripas; guárdala si está limpia.",
     }
 }
 
@@ -175,237 +189,235 @@ pub fn teach(muscle: Muscle) -> &'static str {
 pub fn knife(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "Slice crosswise, parallel to the ground line of a hanging leg, i.e. square across the line pin bone - stifle."
+            "Rebana al través, a escuadra de la línea que va del hueso de la nalga a la rodilla."
         }
         Muscle::BottomRound => {
-            "Find the grain first, it turns; cut square across the long axis, thin for steaks."
+            "Busca primero la fibra, que gira; corta a escuadra del eje largo, delgado para bistecs."
         }
-        Muscle::EyeRound => "Straight across the spindle into coins.",
+        Muscle::EyeRound => "Recto al través del huso, en monedas.",
         Muscle::Knuckle => {
-            "Whole: across the long axis; better: seam apart along the inner silver sheets, then across each."
+            "Entera: al través del eje largo; mejor: sepárala por sus telillas y luego corta cada pieza al través."
         }
-        Muscle::Sirloin => "Across that line, i.e. slices square to hip point - hip joint.",
-        Muscle::TriTip => "Across the fan; turn the piece half-way.",
-        Muscle::HindShank => "Cut the bundle across into discs (bone in or out); do not try steaks.",
-        Muscle::PelvicTrim => "Cube small.",
-        Muscle::Backstrap => "Straight down across the strap.",
-        Muscle::Tenderloin => "Straight across, thick medallions.",
-        Muscle::BackTrim => "Cube or grind.",
+        Muscle::Sirloin => {
+            "Al través, en rebanadas a escuadra de la línea entre la punta y la articulación de la cadera."
+        }
+        Muscle::TriTip => "Al través del abanico; gira la pieza a la mitad.",
+        Muscle::HindShank => "Corta el haz al través en discos (con o sin hueso); no intentes bistecs.",
+        Muscle::PelvicTrim => "En cubos chicos.",
+        Muscle::Backstrap => "Recto hacia abajo, al través de la tira.",
+        Muscle::Tenderloin => "Recto al través, medallones gruesos.",
+        Muscle::BackTrim => "En cubos o molida.",
         Muscle::FlatIron => {
-            "Split flat along the middle sheet, fillet it out, then cook whole and slice across."
+            "Ábrela plana por la lámina del centro, sácala, cocina entera y rebana al través."
         }
-        Muscle::MockTender => "Across; braise whole first.",
-        Muscle::Clod => "Across the fan, starting from the elbow tendon end.",
-        Muscle::UnderBlade => "Across; usually cubes.",
-        Muscle::Arm => "Across; cubes.",
-        Muscle::ForeShank => "Across into discs or debone whole.",
-        Muscle::Chuck => "Across, after turning with the fan.",
-        Muscle::Cape => "Strips across, or grind.",
-        Muscle::NeckStraps => "Cross-cut short lengths.",
-        Muscle::Neck => "Whole roll cooked slow and pulled, or cubes.",
-        Muscle::Brisket => "Across after long cooking.",
-        Muscle::RibMeat => "Strip out for the grinder, or leave on the rack and braise.",
-        Muscle::FlankSteak => "Thin, square across the length.",
-        Muscle::FlankSheets => "Grind.",
-        Muscle::Skirt => "Across the strip.",
+        Muscle::MockTender => "Al través; primero cocínalo entero a fuego lento.",
+        Muscle::Clod => "Al través del abanico, desde el tendón del codo.",
+        Muscle::UnderBlade => "Al través; casi siempre en cubos.",
+        Muscle::Arm => "Al través; en cubos.",
+        Muscle::ForeShank => "Al través en discos, o deshuésalo entero.",
+        Muscle::Chuck => "Al través, girando con el abanico.",
+        Muscle::Cape => "Tiras al través, o molida.",
+        Muscle::NeckStraps => "En trozos cortos al través.",
+        Muscle::Neck => "Un rollo entero cocido despacio y deshebrado, o cubos.",
+        Muscle::Brisket => "Al través, después de cocción larga.",
+        Muscle::RibMeat => "Saca las tiras para el molino, o déjalas en el costillar y cocina a fuego lento.",
+        Muscle::FlankSteak => "Delgado, a escuadra del largo.",
+        Muscle::FlankSheets => "Molida.",
+        Muscle::Skirt => "Al través de la tira.",
     }
 }
 
 /// A region.
 pub fn region(region: Region) -> &'static str {
     match region {
-        Region::HindLeg => "Hind leg",
-        Region::Back => "Back",
-        Region::Shoulder => "Shoulder",
-        Region::Neck => "Neck",
-        Region::Belly => "Belly",
+        Region::HindLeg => "Pierna",
+        Region::Back => "Espalda",
+        Region::Shoulder => "Paleta",
+        Region::Neck => "Pescuezo",
+        Region::Belly => "Vientre",
     }
 }
 
 /// A product, as a heading.
 pub fn product(product: Product) -> &'static str {
     match product {
-        Product::Roast => "Roast",
-        Product::Steak => "Steak",
-        Product::Chop => "Chop",
-        Product::Stew => "Stew",
-        Product::Grind => "Grind",
+        Product::Roast => "Asado",
+        Product::Steak => "Bistec",
+        Product::Chop => "Chuleta",
+        Product::Stew => "Guiso",
+        Product::Grind => "Molida",
     }
 }
 
 /// A product's mark on the plate.
 pub fn product_mark(product: Product) -> &'static str {
     match product {
-        Product::Roast => "R",
-        Product::Steak => "S",
+        Product::Roast => "A",
+        Product::Steak => "B",
         Product::Chop => "C",
-        Product::Stew => "W",
-        Product::Grind => "G",
+        Product::Stew => "G",
+        Product::Grind => "M",
     }
 }
 
 /// What meat that is thrown away is called.
-pub const DISCARD: &str = "Discard";
+pub const DISCARD: &str = "Desecho";
 /// Its mark.
 pub const DISCARD_MARK: &str = "×";
 
 /// The pieces of a product, for a count.
 pub fn pieces(product: Product, count: u32) -> &'static str {
     match (product, count) {
-        (Product::Roast, 1) => "roast",
-        (Product::Roast, _) => "roasts",
-        (Product::Steak, 1) => "steak",
-        (Product::Steak, _) => "steaks",
-        (Product::Chop, 1) => "chop",
-        (Product::Chop, _) => "chops",
-        (Product::Stew, 1) => "cube",
-        (Product::Stew, _) => "cubes",
-        (Product::Grind, _) => "ground meat",
+        (Product::Roast, 1) => "asado",
+        (Product::Roast, _) => "asados",
+        (Product::Steak, 1) => "bistec",
+        (Product::Steak, _) => "bistecs",
+        (Product::Chop, 1) => "chuleta",
+        (Product::Chop, _) => "chuletas",
+        (Product::Stew, 1) => "cubo",
+        (Product::Stew, _) => "cubos",
+        (Product::Grind, _) => "carne molida",
     }
 }
 
 /// A view of the plate.
 pub fn view(view: View) -> &'static str {
     match view {
-        View::Outer => "Outer side",
-        View::Inner => "Inner side",
-        View::Above => "From above",
+        View::Outer => "Lado externo",
+        View::Inner => "Lado interno",
+        View::Above => "Desde arriba",
     }
 }
 
 /// A side of the animal.
 pub fn side(side: Side) -> &'static str {
     match side {
-        Side::Left => "Left",
-        Side::Right => "Right",
+        Side::Left => "Izquierdo",
+        Side::Right => "Derecho",
     }
 }
 
 /// A species.
 pub fn species(species: Species) -> &'static str {
     match species {
-        Species::WhiteTailed => "White-tailed deer",
-        Species::Mule => "Mule deer",
-        Species::BlackTailed => "Black-tailed deer",
-        Species::Elk => "Elk (wapiti)",
-        Species::Moose => "Moose",
-        Species::Pronghorn => "Pronghorn",
-        Species::Caribou => "Caribou (reindeer)",
-        Species::Red => "Red deer",
-        Species::Roe => "Roe deer",
-        Species::Fallow => "Fallow deer",
-        Species::Sika => "Sika deer",
-        Species::Axis => "Axis deer",
+        Species::WhiteTailed => "Venado cola blanca",
+        Species::Mule => "Venado bura",
+        Species::BlackTailed => "Venado cola negra",
+        Species::Elk => "Uapití (wapití)",
+        Species::Moose => "Alce",
+        Species::Pronghorn => "Berrendo",
+        Species::Caribou => "Caribú (reno)",
+        Species::Red => "Ciervo rojo",
+        Species::Roe => "Corzo",
+        Species::Fallow => "Gamo",
+        Species::Sika => "Ciervo sica",
+        Species::Axis => "Ciervo axis",
     }
 }
 
-/// Male or female, as hunters of the species say.
-pub fn sex(sex: Sex, species: Species) -> &'static str {
-    match (species, sex) {
-        (Species::Elk | Species::Moose | Species::Caribou, Sex::Buck) => "Bull",
-        (Species::Elk | Species::Moose | Species::Caribou, Sex::Doe) => "Cow",
-        (Species::Red | Species::Sika, Sex::Buck) => "Stag",
-        (Species::Red | Species::Sika, Sex::Doe) => "Hind",
-        (_, Sex::Buck) => "Buck",
-        (_, Sex::Doe) => "Doe",
+/// Male or female: the same for every species.
+pub fn sex(sex: Sex, _: Species) -> &'static str {
+    match sex {
+        Sex::Buck => "Macho",
+        Sex::Doe => "Hembra",
     }
 }
 
 /// An age class.
 pub fn age(age: Age) -> &'static str {
     match age {
-        Age::Fawn => "Fawn or calf",
-        Age::Yearling => "Yearling",
-        Age::Adult => "Adult",
-        Age::Old => "Old",
+        Age::Fawn => "Cría",
+        Age::Yearling => "De un año",
+        Age::Adult => "Edad adulta",
+        Age::Old => "Edad avanzada",
     }
 }
 
 /// A condition.
 pub fn condition(condition: Condition) -> &'static str {
     match condition {
-        Condition::Ordinary => "Nothing special",
-        Condition::PreRut => "Before the rut",
-        Condition::LateRut => "End of the rut",
-        Condition::Nursing => "In milk or carrying",
+        Condition::Ordinary => "Nada especial",
+        Condition::PreRut => "Antes de la brama",
+        Condition::LateRut => "Fin de la brama",
+        Condition::Nursing => "Con leche o preñada",
     }
 }
 
 /// What was weighed.
 pub fn stage(stage: Stage) -> &'static str {
     match stage {
-        Stage::Live => "Live weight",
-        Stage::FieldDressed => "Field-dressed weight",
-        Stage::Hanging => "Hanging weight",
-        Stage::Deboned => "Boneless meat on the table",
-        Stage::Girth => "Chest girth",
-        Stage::Typical => "Not weighed",
+        Stage::Live => "Peso vivo",
+        Stage::FieldDressed => "Peso eviscerado",
+        Stage::Hanging => "Peso en canal",
+        Stage::Deboned => "Carne sin hueso en la mesa",
+        Stage::Girth => "Contorno del pecho",
+        Stage::Typical => "Sin pesar",
     }
 }
 
 /// What exactly has to be on the scale.
 pub fn stage_hint(stage: Stage) -> &'static str {
     match stage {
-        Stage::Live => "Whole animal, before anything is removed.",
-        Stage::FieldDressed => "All organs out, head and hide on.",
-        Stage::Hanging => "Skinned, head and lower legs off.",
-        Stage::Deboned => "Everything you mean to pack, off the bone.",
-        Stage::Girth => "Around the chest, just behind the fore legs.",
-        Stage::Typical => "A typical animal of its kind: expect almost half more or less.",
+        Stage::Live => "Animal entero, antes de quitarle nada.",
+        Stage::FieldDressed => "Sin órganos, con cabeza y piel.",
+        Stage::Hanging => "Sin piel, sin cabeza ni patas.",
+        Stage::Deboned => "Todo lo que vas a empacar, sin hueso.",
+        Stage::Girth => "Alrededor del pecho, justo detrás de las patas delanteras.",
+        Stage::Typical => "Un animal típico de su clase: cuenta con casi la mitad más o menos.",
     }
 }
 
 /// A stage inside a sentence.
 pub fn stage_short(stage: Stage) -> &'static str {
     match stage {
-        Stage::Live => "live",
-        Stage::FieldDressed => "field-dressed",
-        Stage::Hanging => "hanging",
-        Stage::Deboned => "boneless meat",
-        Stage::Girth => "chest girth",
-        Stage::Typical => "not weighed",
+        Stage::Live => "vivo",
+        Stage::FieldDressed => "eviscerado",
+        Stage::Hanging => "en canal",
+        Stage::Deboned => "carne sin hueso",
+        Stage::Girth => "de contorno del pecho",
+        Stage::Typical => "sin pesar",
     }
 }
 
 /// How the shot was.
 pub fn shot(shot: Shot) -> &'static str {
     match shot {
-        Shot::Clean => "Clean: little spoiled",
-        Shot::Usual => "Usual",
-        Shot::Bad => "Bad: shoulder, haunch or gut",
+        Shot::Clean => "Limpio: poco echado a perder",
+        Shot::Usual => "Normal",
+        Shot::Bad => "Malo: paleta, anca o tripas",
     }
 }
 
 /// How the bones are cleaned.
 pub fn care(care: Care) -> &'static str {
     match care {
-        Care::Fussy => "Every scrap",
-        Care::Usual => "Usual",
-        Care::Hurried => "In a hurry",
+        Care::Fussy => "Hasta el último trozo",
+        Care::Usual => "Normal",
+        Care::Hurried => "Con prisa",
     }
 }
 
 /// How hungry.
 pub fn appetite(appetite: Appetite) -> &'static str {
     match appetite {
-        Appetite::Light => "Light: 4 oz raw each",
-        Appetite::Hearty => "Hearty: 1/3 lb raw each",
+        Appetite::Light => "Poco: 4 oz crudas por persona",
+        Appetite::Hearty => "Mucho: 1/3 lb cruda por persona",
     }
 }
 
 /// A line of the ledger.
 pub fn line(line: Line) -> &'static str {
     match line {
-        Line::Live => "Live weight",
-        Line::Viscera => "Organs",
-        Line::HeadHideFeet => "Head, hide and feet",
-        Line::Bone => "Bone",
-        Line::Trim => "Fat, silverskin, tendon",
-        Line::Drying => "Drying",
-        Line::Wound => "Around the wound",
-        Line::LeftBehind => "Left on the bones",
-        Line::NotRecovered => "Not taken",
-        Line::Discarded => "Discarded",
-        Line::TakeHome => "Take-home",
+        Line::Live => "Peso vivo",
+        Line::Viscera => "Órganos",
+        Line::HeadHideFeet => "Cabeza, piel y patas",
+        Line::Bone => "Hueso",
+        Line::Trim => "Grasa, telilla, tendón",
+        Line::Drying => "Merma al secarse",
+        Line::Wound => "Alrededor de la herida",
+        Line::LeftBehind => "Queda en los huesos",
+        Line::NotRecovered => "Sin aprovechar",
+        Line::Discarded => "Desechado",
+        Line::TakeHome => "Para casa",
     }
 }

@@ -6,95 +6,95 @@ use super::names;
 use crate::store::Naming;
 
 /// The row of tools.
-pub const TOOLS: &str = "Tools of the plate";
+pub const TOOLS: &str = "Herramientas de la lámina";
 /// All the way back.
-pub const BACK_TO_WHOLE: &str = "\u{2039} Whole animal";
+pub const BACK_TO_WHOLE: &str = "\u{2039} Animal entero";
 /// The tool that gives one product to many muscles.
-pub const PAINT: &str = "Paint";
+pub const PAINT: &str = "Pintar";
 /// The tool that marks a wound.
-pub const WOUND: &str = "Wound";
+pub const WOUND: &str = "Herida";
 /// The tool that names the muscles.
-pub const NAMES: &str = "Names";
+pub const NAMES: &str = "Nombres";
 /// The tool that lifts muscles off.
-pub const PEEL: &str = "Lift off";
+pub const PEEL: &str = "Levantar";
 /// The tool that saves the picture.
-pub const SAVE: &str = "Save";
+pub const SAVE: &str = "Guardar";
 /// What to do with a brush.
-pub const TAP_PAINT: &str = "Tap muscles to paint them.";
+pub const TAP_PAINT: &str = "Toca músculos para pintarlos.";
 /// What to do with the wound tool.
-pub const TAP_WOUND: &str = "Tap where the shot went in or out. Drag a mark to move it.";
+pub const TAP_WOUND: &str = "Toca por donde entró o salió el tiro. Arrastra una marca para moverla.";
 /// Size of a wound.
-pub const ACROSS: &str = "Across";
+pub const ACROSS: &str = "Ancho";
 /// Take a wound away.
-pub const REMOVE: &str = "Remove";
+pub const REMOVE: &str = "Quitar";
 /// A wound without a pointer.
-pub const ADD_WOUND: &str = "Mark one behind the shoulder";
+pub const ADD_WOUND: &str = "Marcar una detrás de la paleta";
 /// Who should not eat it, after the caution about the bullet path.
-pub const LEAD_CAUTION: &str = "Lead fragments have been found as far as 18 in (45 cm) from the wound. Venison shot with lead, above all ground, is not for young children or anyone pregnant. Your health department decides.";
+pub const LEAD_CAUTION: &str = "Se han hallado fragmentos de plomo hasta a 18 pulg (45 cm) de la herida. La carne de venado cazado con plomo, sobre todo molida, no es para niños pequeños ni para embarazadas. Decide tu departamento de salud.";
 /// Beside the choice of the shot, while wounds are marked.
-pub const WOUNDS_COUNT: &str = "What you mark is what the shot spoiled: it stands in for the average loss of a shot, so the take-home weight may rise or fall. Mark where it went in and where it came out.";
+pub const WOUNDS_COUNT: &str = "Lo que marcas es lo que el tiro echó a perder: sustituye a la pérdida media de un tiro, así que el peso para casa puede subir o bajar. Marca por dónde entró y por dónde salió.";
 /// How a muscle is found by those around it.
-pub const NEXT_TO: &str = "Next to";
+pub const NEXT_TO: &str = "Junto a";
 /// Save as SVG.
-pub const SAVE_SVG: &str = "Drawing (SVG)";
+pub const SAVE_SVG: &str = "Dibujo (SVG)";
 /// Save as PNG.
-pub const SAVE_PNG: &str = "Picture (PNG)";
+pub const SAVE_PNG: &str = "Imagen (PNG)";
 /// Open the sheets.
-pub const CLASS_SHEETS: &str = "Worksheet and key";
+pub const CLASS_SHEETS: &str = "Hoja de trabajo y clave";
 /// Name of a saved picture, without its ending.
-pub const PICTURE_FILE: &str = "hindsaddle-plate";
+pub const PICTURE_FILE: &str = "hindsaddle-lamina";
 /// Said after saving.
-pub const SAVED: &str = "Saved. Look among your downloads.";
+pub const SAVED: &str = "Guardado. Búscalo en tus descargas.";
 /// Said when that failed.
 pub const NOT_SAVED: &str =
-    "This browser could not make the picture. Print the page instead, or try another browser.";
+    "Este navegador no pudo hacer la imagen. Imprime la página o prueba con otro navegador.";
 /// Print.
-pub const PRINT: &str = "Print";
+pub const PRINT: &str = "Imprimir";
 /// Over the sheets.
-pub const CLASS_HINT: &str = "One page each: the worksheet, then the answer key. For another side of the deer, close and choose its view first.";
+pub const CLASS_HINT: &str = "Una página cada una: la hoja de trabajo y luego la clave. Para otro lado del venado, cierra y elige antes su vista.";
 /// For the pupil.
-pub const NAME_LINE: &str = "Name: ______________________________   Date: ______________";
+pub const NAME_LINE: &str = "Nombre: ____________________________   Fecha: _____________";
 /// Under each sheet.
-pub const CLASS_FOOT: &str = "Hindsaddle: a schematic, not to scale for any one animal.";
+pub const CLASS_FOOT: &str = "Hindsaddle: un esquema, no a escala de ningún animal.";
 
 /// "Left side is shown; show the right side".
 pub fn shown_side(side: Side) -> &'static str {
     match side {
-        Side::Left => "Left side is shown; show the right side",
-        Side::Right => "Right side is shown; show the left side",
+        Side::Left => "Se ve el lado izquierdo; mostrar el derecho",
+        Side::Right => "Se ve el lado derecho; mostrar el izquierdo",
     }
 }
 
 /// The switch between the sides, by the one that is shown.
 pub fn side_switch(side: Side) -> &'static str {
     match side {
-        Side::Left => "\u{21c4} Left",
-        Side::Right => "\u{21c4} Right",
+        Side::Left => "\u{21c4} Izq.",
+        Side::Right => "\u{21c4} Der.",
     }
 }
 
 /// What a brush does.
 pub fn painting(name: &str) -> String {
-    format!("{name}: each muscle you tap becomes that, at the usual size.")
+    format!("{name}: cada músculo que toques será eso, del tamaño usual.")
 }
 
 /// How many layers are off.
 pub fn lifted(layers: u8) -> &'static str {
     match layers {
-        0 => "Nothing lifted off",
-        1 => "Thin sheets off: cape, neck straps, flank",
-        2 => "Shoulder off too",
-        3 => "Haunch opened too",
-        _ => "Neck, back and belly off too",
+        0 => "Nada levantado",
+        1 => "Sin telas: tapa, tiras del cuello, costado",
+        2 => "Tampoco la paleta",
+        3 => "Anca abierta también",
+        _ => "Tampoco cuello, espalda y vientre",
     }
 }
 
 /// A choice of names.
 pub fn naming_choice(naming: Naming) -> &'static str {
     match naming {
-        Naming::Off => "No names",
-        Naming::Common => "Trade names",
-        Naming::Anatomical => "Anatomical",
+        Naming::Off => "Sin nombres",
+        Naming::Common => "De carnicero",
+        Naming::Anatomical => "Anatómicos",
     }
 }
 
@@ -118,10 +118,10 @@ pub fn anatomical_short(muscle: Muscle) -> &'static str {
 pub fn wound(number: usize, side: Side, reach: &str, lost: &str, muscles: &[&str]) -> String {
     let side = names::side(side).to_ascii_lowercase();
     if muscles.is_empty() {
-        return format!("Wound {number}, {side}, {reach} across: no meat lies there");
+        return format!("Herida {number}, lado {side}, {reach} de ancho: ahí no hay carne");
     }
     let muscles = muscles.join(", ").to_ascii_lowercase();
-    format!("Wound {number}, {side}, {reach} across: spoils about {lost} of {muscles}")
+    format!("Herida {number}, lado {side}, {reach} de ancho: echa a perder unas {lost} de {muscles}")
 }
 
 /// "mock tender, shoulder clod".
@@ -132,22 +132,22 @@ pub fn touching(muscles: impl Iterator<Item = Muscle>) -> String {
 
 /// A wound's handle.
 pub fn wound_handle(wound: &str) -> String {
-    format!("{wound}. Arrow keys move it, plus and minus change its size, Delete removes it")
+    format!("{wound}. Las flechas la mueven, más y menos cambian su tamaño, Supr la quita")
 }
 
 /// "Remove wound 2".
 pub fn remove_wound(number: usize) -> String {
-    format!("Remove wound {number}")
+    format!("Quitar la herida {number}")
 }
 
 /// When a side has none.
 pub fn no_wound(side: Side) -> String {
-    format!("No wound is marked on the {} side.", names::side(side).to_ascii_lowercase())
+    format!("No hay herida marcada en el lado {}.", names::side(side).to_ascii_lowercase())
 }
 
 /// The handle between two parts.
 pub fn boundary(part: usize, whole: bool) -> String {
-    if whole { "Divide this muscle".into() } else { format!("End of part {part}") }
+    if whole { "Dividir este músculo".into() } else { format!("Fin de la parte {part}") }
 }
 
 /// "35 % of its length".
@@ -157,7 +157,7 @@ pub fn percent_of_length(percent: u8) -> String {
 
 /// Title of a sheet.
 pub fn class_title(answers: bool) -> &'static str {
-    if answers { "Name the muscles: answer key" } else { "Name the muscles" }
+    if answers { "Nombra los músculos: clave" } else { "Nombra los músculos" }
 }
 
 /// "Elk, outer side".

@@ -12,36 +12,36 @@ use super::names;
 use crate::text::numbers::{self, Units};
 
 /// What the scale says.
-pub const WEIGHED_NOW: &str = "On the scale";
+pub const WEIGHED_NOW: &str = "En la báscula";
 /// What some packages weigh.
-pub const THEY_WEIGH: &str = "They weigh, together";
+pub const THEY_WEIGH: &str = "Pesan, juntos";
 /// How a weight is typed.
-pub const WEIGH_HINT: &str = "Cleaned, without what a wound spoiled. Type 1 lb 4 oz, 12.5 oz, 0.8 kg or 570 g; both sides together or one.";
+pub const WEIGH_HINT: &str = "Limpio, sin lo que echó a perder una herida. Escribe 1 lb 4 oz, 12.5 oz, 0.8 kg o 570 g; ambos lados juntos o uno.";
 /// What a typed weight could not be read as.
 pub const NOT_A_WEIGHT: &str =
-    "That is no weight. Type a number with its unit, such as 1 lb 4 oz, 12.5 oz, 0.8 kg or 570 g.";
+    "Eso no es un peso. Escribe un número con su unidad, como 1 lb 4 oz, 12.5 oz, 0.8 kg o 570 g.";
 /// How many packages, which could not be read.
-pub const NOT_A_COUNT: &str = "How many is a whole number from 1 to 255. Leave it empty for all there are.";
+pub const NOT_A_COUNT: &str = "Cuántos es un número entero de 1 a 255. Déjalo vacío si son todos.";
 /// The choice of sides.
-pub const WHICH_SIDES: &str = "Which";
+pub const WHICH_SIDES: &str = "Cuál";
 /// The choice of a product.
-pub const WHICH_PACKAGES: &str = "Packages of";
+pub const WHICH_PACKAGES: &str = "Paquetes de";
 /// How many of them.
-pub const HOW_MANY: &str = "How many (empty: all)";
+pub const HOW_MANY: &str = "Cuántos (vacío: todos)";
 /// The card.
-pub const SCALE: &str = "Scale";
+pub const SCALE: &str = "Báscula";
 /// What it is for.
-pub const SCALE_HINT: &str = "Every weight makes the other estimates narrower, here and in the plan. A scale is taken to be right to 5 g and 1 % (our judgement).";
+pub const SCALE_HINT: &str = "Cada peso estrecha las demás estimaciones, aquí y en el plan. Se supone que una báscula acierta a 5 g y 1 % (criterio nuestro).";
 /// What was weighed.
-pub const ALL_WEIGHINGS: &str = "Weights in the plan";
+pub const ALL_WEIGHINGS: &str = "Pesos en el plan";
 /// Nothing was.
-pub const NO_WEIGHINGS: &str = "None yet.";
+pub const NO_WEIGHINGS: &str = "Ninguno todavía.";
 /// Keeps a questioned weight.
-pub const KEEP: &str = "Keep it";
+pub const KEEP: &str = "Dejarlo";
 /// Takes a questioned weight back.
-pub const TAKE_BACK: &str = "Take it back";
+pub const TAKE_BACK: &str = "Retirarlo";
 /// When a weight changes nothing worth telling.
-pub const CHANGES_LITTLE: &str = "With this weight the packages stay as they are.";
+pub const CHANGES_LITTLE: &str = "Con este peso los paquetes quedan igual.";
 
 /// Which side or sides: both, left, right.
 pub fn sides(sides: Sides) -> &'static str {
@@ -60,62 +60,62 @@ pub fn on_scale(target: OnScale) -> String {
         OnScale::Lot => LOT.into(),
         OnScale::Tub => TUB.into(),
         OnScale::Packages(product, count) => match count {
-            Some(count) => format!("{count} packages of {}", in_packs(product)),
-            None => format!("All packages of {}", in_packs(product)),
+            Some(count) => format!("{count} paquetes de {}", in_packs(product)),
+            None => format!("Todos los paquetes de {}", in_packs(product)),
         },
     }
 }
 
 /// All meat.
-pub const LOT: &str = "All boneless meat, before it is cut";
+pub const LOT: &str = "Toda la carne sin hueso, antes de cortarla";
 /// The tub.
-pub const TUB: &str = "The tub, before it is ground";
+pub const TUB: &str = "La tina, antes de molerla";
 
 /// A product in its packages.
 pub fn in_packs(product: Product) -> &'static str {
     match product {
-        Product::Roast => "roast",
-        Product::Steak => "steak",
-        Product::Chop => "chops",
-        Product::Stew => "stew",
-        Product::Grind => "ground",
+        Product::Roast => "asado",
+        Product::Steak => "bistec",
+        Product::Chop => "chuletas",
+        Product::Stew => "guiso",
+        Product::Grind => "molida",
     }
 }
 
 fn counted(count: i32, one: &str, many: &str) -> String {
     let word = if count.abs() == 1 { one } else { many };
-    let more = if count < 0 { "fewer" } else { "more" };
-    format!("{} {more} {word}", count.abs())
+    let more = if count < 0 { "menos" } else { "más" };
+    format!("{} {word} {more}", count.abs())
 }
 
 fn rolled(length: Length, units: Units, what: &str) -> String {
     let (length, more) =
-        if length < Length::ZERO { (Length::ZERO - length, "less") } else { (length, "more") };
+        if length < Length::ZERO { (Length::ZERO - length, "menos") } else { (length, "más") };
     let length = match units {
         Units::Pounds if length > Length::inches(24.0) => {
-            format!("{} ft", (length.to_inches() / 12.0).round() as u32)
+            format!("{} pies", (length.to_inches() / 12.0).round() as u32)
         }
         Units::Kilograms if length > Length::cm(100.0) => {
             format!("{} m", numbers::one_decimal(length.to_cm() / 100.0))
         }
         Units::Pounds | Units::Kilograms => numbers::rough_length(length, units),
     };
-    format!("about {length} {more} {what}")
+    format!("unos {length} {more} de {what}")
 }
 
 fn change(change: &Change, units: Units) -> String {
     match *change {
         Change::TakeHome(mass) if mass < Mass::ZERO => {
-            format!("{} less to take home", numbers::mass(Mass::ZERO - mass, units))
+            format!("{} menos para casa", numbers::mass(Mass::ZERO - mass, units))
         }
-        Change::TakeHome(mass) => format!("{} more to take home", numbers::mass(mass, units)),
+        Change::TakeHome(mass) => format!("{} más para casa", numbers::mass(mass, units)),
         Change::Packs(product, count) => {
-            format!("{} of {}", counted(count, "package", "packages"), in_packs(product))
+            format!("{} de {}", counted(count, "paquete", "paquetes"), in_packs(product))
         }
-        Change::Paper(length) => rolled(length, units, "freezer paper"),
-        Change::Bags(Bag::Quart, count) => counted(count, "quart bag", "quart bags"),
-        Change::Bags(Bag::Gallon, count) => counted(count, "gallon bag", "gallon bags"),
-        Change::Vacuum(_, length) => rolled(length, units, "vacuum roll"),
+        Change::Paper(length) => rolled(length, units, "papel para congelar"),
+        Change::Bags(Bag::Quart, count) => counted(count, "bolsa de un cuarto", "bolsas de un cuarto"),
+        Change::Bags(Bag::Gallon, count) => counted(count, "bolsa de un galón", "bolsas de un galón"),
+        Change::Vacuum(_, length) => rolled(length, units, "rollo de vacío"),
     }
 }
 
@@ -125,69 +125,69 @@ pub fn changed(changes: &[Change], units: Units) -> String {
         return CHANGES_LITTLE.into();
     }
     let all: Vec<String> = changes.iter().map(|one| change(one, units)).collect();
-    format!("With this weight: {}.", all.join(", "))
+    format!("Con este peso: {}.", all.join(", "))
 }
 
 /// What is asked about a weight that is hard to believe.
 pub fn doubt(target: OnScale, doubt: &Doubt, units: Units) -> String {
     match doubt {
         Doubt::MoreThanAllMeat { meat } => format!(
-            "That is more than all the meat expected of this animal, {}. Is the unit right?",
+            "Eso es más que toda la carne que se espera de este animal, {}. ¿Es correcta la unidad?",
             numbers::mass(*meat, units)
         ),
         Doubt::Far { expected, .. } => {
             let ask = match target {
-                OnScale::Muscle(_, Sides::Both) => "Is it the right muscle, and both sides?",
-                OnScale::Muscle(_, Sides::One(_)) => "Is it the right muscle, and this side alone?",
-                OnScale::Lot => "Is all of it there, and nothing else?",
-                OnScale::Tub => "Was all of it in the tub, and the tub taken off?",
-                OnScale::Packages(..) => "Are these all of them, and no others?",
+                OnScale::Muscle(_, Sides::Both) => "¿Es ese el músculo, y de ambos lados?",
+                OnScale::Muscle(_, Sides::One(_)) => "¿Es ese el músculo, y solo de este lado?",
+                OnScale::Lot => "¿Está toda ahí, y nada más?",
+                OnScale::Tub => "¿Estaba toda en la tina, y restaste la tina?",
+                OnScale::Packages(..) => "¿Son todos, y ninguno más?",
             };
-            format!("That is far from the {} expected. {ask}", numbers::mass(*expected, units))
+            format!("Eso está lejos de lo esperado, {}. {ask}", numbers::mass(*expected, units))
         }
     }
 }
 
 /// "3 weighings in it".
 pub fn weighings_in_it(count: usize, own: bool) -> String {
-    let word = if count == 1 { "weighing" } else { "weighings" };
+    let word = if count == 1 { "pesada" } else { "pesadas" };
     match (count, own) {
         (0, false) => String::new(),
-        (0, true) => "Your own figures are in it".into(),
-        (_, false) => format!("{count} {word} in it"),
-        (_, true) => format!("{count} {word} and your own figures in it"),
+        (0, true) => "Lleva tus propias cifras".into(),
+        (_, false) => format!("Lleva {count} {word}"),
+        (_, true) => format!("Lleva {count} {word} y tus propias cifras"),
     }
 }
 
 /// How a number was worked out, when something was weighed.
 pub const WEIGHED_WORKING: &str =
-    "What the scale said is in it: it moves the estimates that go with it, and makes them narrower.";
+    "Lleva lo que dijo la báscula: mueve las estimaciones que van con ello y las estrecha.";
 /// How a number was worked out, with own figures.
-pub const OWN_WORKING: &str = "Your own figures are in it: they stand in the place of part of the table's.";
+pub const OWN_WORKING: &str = "Lleva tus propias cifras: están en lugar de parte de las de la tabla.";
 
 /// The card of own figures.
-pub const OWN: &str = "Your own figures";
+pub const OWN: &str = "Tus propias cifras";
 /// What they are.
-pub const OWN_HINT: &str = "How your animals weighed against the table, muscle by muscle. Kept on this device only, and only if you ask. With n animals a figure goes n / (n + 3) of the way from the table to their mean, at most 30 % (our judgement); ranges stay as wide.";
+pub const OWN_HINT: &str = "Cuánto pesaron tus animales frente a la tabla, músculo por músculo. Se guarda solo en este aparato y solo si lo pides. Con n animales una cifra va n / (n + 3) del camino de la tabla a su media, 30 % como mucho (criterio nuestro); los márgenes quedan igual de anchos.";
 /// Consent for one animal.
-pub const OWN_KEEP: &str = "Keep this animal's comparison on this device";
+pub const OWN_KEEP: &str = "Guardar la comparación de este animal en este aparato";
 /// They are in this plan.
-pub const OWN_IN_IT: &str = "Your own figures are in this plan, and travel with its link.";
+pub const OWN_IN_IT: &str = "Tus propias cifras están en este plan y viajan con su enlace.";
 /// Out of it.
-pub const OWN_OUT: &str = "Take them out";
+pub const OWN_OUT: &str = "Sacarlas";
 /// Into it.
-pub const OWN_USE: &str = "Use them in this plan";
+pub const OWN_USE: &str = "Usarlas en este plan";
 /// None are kept.
-pub const OWN_NONE: &str = "Nothing is kept yet.";
+pub const OWN_NONE: &str = "Todavía no hay nada guardado.";
 /// A file of them.
-pub const OWN_SAVE: &str = "Save as a file";
+pub const OWN_SAVE: &str = "Guardar como archivo";
 /// All go.
-pub const OWN_ERASE: &str = "Erase all";
+pub const OWN_ERASE: &str = "Borrar todo";
 
 /// Too little was weighed to compare.
 pub fn own_too_little(weighed: f64) -> String {
     format!(
-        "To compare, weigh muscles of both sides that make up {} of the meat; so far it is {}.",
+        "Para comparar, pesa músculos de ambos lados que sumen {} de la carne; hasta ahora es {}.",
         numbers::percent(ENOUGH),
         numbers::percent((weighed * 100.0).floor() / 100.0)
     )
@@ -207,27 +207,27 @@ pub fn own_figures(own: &Own, animals: usize) -> String {
         .filter(|muscle| told(own.share_percent(*muscle)))
         .map(|muscle| format!("{} {}, ", names::muscle(muscle), percent(own.share_percent(muscle))));
     let all: String =
-        meat.map(|meat| format!("all meat {}, ", percent(meat))).into_iter().chain(shares).collect();
-    let word = if animals == 1 { "animal" } else { "animals" };
-    format!("From {animals} other {word} of this species: {all}the rest within 1 % of the table.")
+        meat.map(|meat| format!("toda la carne {}, ", percent(meat))).into_iter().chain(shares).collect();
+    let word = if animals == 1 { "animal" } else { "animales" };
+    format!("De otros {animals} {word} de esta especie: {all}el resto a menos de 1 % de la tabla.")
 }
 
 /// An animal that is kept: "white tailed doe adult hanging 25000 g: all meat 97 %, 14 muscles".
 pub fn own_animal(animal: &Animal) -> String {
     let name: String = animal.name.chars().map(|letter| if letter == '_' { ' ' } else { letter }).collect();
-    let meat = animal.meat.map(|ratio| format!("all meat {}, ", numbers::percent(ratio)));
+    let meat = animal.meat.map(|ratio| format!("toda la carne {}, ", numbers::percent(ratio)));
     let count = animal.shares.len();
-    format!("{name}: {}{count} muscles", meat.unwrap_or_default())
+    format!("{name}: {}{count} músculos", meat.unwrap_or_default())
 }
 
 /// "Erase …", as it is said.
 pub fn own_erase(animal: &Animal) -> String {
-    format!("Erase {}", own_animal(animal))
+    format!("Borrar {}", own_animal(animal))
 }
 
 /// "Remove …", as it is said.
 pub fn remove_weighing(what: &str) -> String {
-    format!("Remove {what}")
+    format!("Quitar {what}")
 }
 
 #[cfg(test)]
@@ -244,7 +244,7 @@ mod tests {
         ];
         assert_eq!(
             changed(&changes, Units::Pounds),
-            "With this weight: 1.5 lb less to take home, 3 more packages of ground, 1 fewer package of stew, about 3 ft less freezer paper."
+            "Con este peso: 1.5 lb menos para casa, 3 paquetes más de molida, 1 paquete menos de guiso, unos 3 pies menos de papel para congelar."
         );
     }
 }

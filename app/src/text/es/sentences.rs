@@ -1,7 +1,7 @@
 //! Sentences: refusals, advice, notices, summaries.
 
 use hindsaddle_model::anatomy::{Muscle, Side};
-use hindsaddle_model::animal::{AnimalError, Stage, Weighed};
+use hindsaddle_model::animal::{Age, AnimalError, Sex, Stage, Weighed};
 use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::forecast::{Advice, Forecast, MuscleForecast, PackRow};
 use hindsaddle_model::link::LinkError;
@@ -15,28 +15,30 @@ use super::names;
 use crate::text::numbers::{self, Units};
 
 /// Shown under every forecast: muscle shares are estimates.
-pub const ESTIMATES: &str = "Planning help only. Muscle shares are estimates: no table of deer muscle weights was found. Ranges hold 8 of 10 animals like yours. Your wildlife agency and health department decide what is allowed and safe.";
+pub const ESTIMATES: &str = "Solo ayuda a planear. Las partes de cada músculo son estimaciones: no se halló ninguna tabla de pesos de músculos de venado. Los márgenes abarcan 8 de cada 10 animales como el tuyo. Tu agencia de fauna y tu departamento de salud deciden qué está permitido y qué es seguro.";
 
 /// Why a use is poor or impossible, or what to mind.
 pub fn reason(reason: Reason) -> &'static str {
     match reason {
-        Reason::NoLoinShape => "a chop is a slice of the loin, and this muscle has no such shape",
-        Reason::CoarseAndTough => "it is the toughest muscle of the round, with a coarse grain",
-        Reason::ToughEnds => "both ends are firmer than the middle",
-        Reason::SeamsInside => "seam it apart first: four muscles of unequal tenderness are wrapped together",
-        Reason::BestPiece => "it is one of the best pieces, and this use wastes it",
-        Reason::TendonsStayHard => "its tendons never soften by quick heat",
-        Reason::TendonsClog => "trim the tendons out first, they clog the plate",
-        Reason::Scraps => "it comes off as scraps",
-        Reason::SheetInside => "fillet out the sheet of gristle in the middle first",
-        Reason::LooksTender => "it looks like tenderloin and is not",
-        Reason::InnerTendons => "mind the tendon plates inside, worse in old animals",
-        Reason::Thin => "it is too thin for that",
-        Reason::SmallWithTendons => "it is small, with tendons at both ends",
-        Reason::ThinSheet => "it is a sheet a few millimetres thick",
-        Reason::ThinRopes => "it comes off as thin ropes",
-        Reason::Layers => "it is many layers with sheets between them",
-        Reason::ToughHardFat => "it is tough, with a hard fat that tastes",
+        Reason::NoLoinShape => "una chuleta es una rebanada del lomo, y este músculo no tiene esa forma",
+        Reason::CoarseAndTough => "es el músculo más duro de la pierna, de fibra gruesa",
+        Reason::ToughEnds => "las dos puntas son más firmes que el centro",
+        Reason::SeamsInside => {
+            "sepárala antes por sus costuras: envuelve cuatro músculos de distinta suavidad"
+        }
+        Reason::BestPiece => "es una de las mejores piezas, y así se desperdicia",
+        Reason::TendonsStayHard => "sus tendones no se ablandan con calor rápido",
+        Reason::TendonsClog => "quita antes los tendones, tapan el disco",
+        Reason::Scraps => "sale en trozos",
+        Reason::SheetInside => "saca antes la lámina de nervio del centro",
+        Reason::LooksTender => "parece filete y no lo es",
+        Reason::InnerTendons => "cuidado con las láminas de tendón de dentro, peores en animales viejos",
+        Reason::Thin => "es demasiado delgado para eso",
+        Reason::SmallWithTendons => "es pequeño, con tendones en las dos puntas",
+        Reason::ThinSheet => "es una tela de pocos milímetros",
+        Reason::ThinRopes => "sale en cuerdas delgadas",
+        Reason::Layers => "son muchas capas con telas entre ellas",
+        Reason::ToughHardFat => "es duro, con una grasa dura de mal sabor",
     }
 }
 
@@ -47,109 +49,123 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
     match refusal {
         Refusal::Animal(error) => animal_error(error, units),
         Refusal::Impossible { muscle, product, reason: why, instead } => format!(
-            "{} cannot be {}: {}. Try {}.",
+            "{} no sirve para {}: {}. Prueba con {}.",
             names::muscle(*muscle),
             product_in_sentence(*product),
             reason(*why),
             product_in_sentence(*instead)
         ),
         Refusal::ThicknessOutOfRange { least, most } => {
-            format!("A slice is {} to {} thick. Enter a thickness between them.", length(least), length(most))
+            format!(
+                "Una rebanada tiene de {} a {} de grosor. Pon un grosor entre los dos.",
+                length(least),
+                length(most)
+            )
         }
         Refusal::LongerThanMuscle { muscle, length: long } => format!(
-            "{} is only about {} long here. Choose something shorter or thinner.",
+            "{} solo mide unas {} de largo aquí. Elige algo más corto o más delgado.",
             names::muscle(*muscle),
             numbers::rough_length(*long, units)
         ),
         Refusal::RoastWeightOutOfRange { least, most } => {
             format!(
-                "A roast weighs {} to {}. Enter a weight between them, or take it whole.",
+                "Un asado pesa de {} a {}. Pon un peso entre los dos, o tómalo entero.",
                 mass(least),
                 mass(most)
             )
         }
         Refusal::RoastLengthOutOfRange { least, most } => {
-            format!("A roast is {} to {} long. Enter a length between them.", length(least), length(most))
+            format!(
+                "Un asado mide de {} a {} de largo. Pon un largo entre los dos.",
+                length(least),
+                length(most)
+            )
         }
         Refusal::CubeOutOfRange { least, most } => {
-            format!("A stew cube is {} to {} wide. Enter a size between them.", length(least), length(most))
+            format!(
+                "Un cubo de guiso mide de {} a {}. Pon un tamaño entre los dos.",
+                length(least),
+                length(most)
+            )
         }
         Refusal::PartsDoNotAddUp { total } => {
-            format!("The parts add up to {total} %, not 100. Change one of them.")
+            format!("Las partes suman {total} %, no 100. Cambia una de ellas.")
         }
-        Refusal::EmptyPart => "A part needs at least 1 %. Remove it, or make it larger.".into(),
-        Refusal::TooManyParts { most } => format!("A muscle has at most {most} parts. Remove one first."),
+        Refusal::EmptyPart => "Una parte necesita al menos 1 %. Quítala o hazla mayor.".into(),
+        Refusal::TooManyParts { most } => {
+            format!("Un músculo tiene como mucho {most} partes. Quita una antes.")
+        }
         Refusal::NoLengthToDivide { muscle } => {
-            format!("{} is scraps and has no length to divide.", names::muscle(*muscle))
+            format!("{} son trozos y no tiene largo que dividir.", names::muscle(*muscle))
         }
-        Refusal::PeopleOutOfRange { most } => format!("Packages are made for 1 to {most} people."),
-        Refusal::PiecesOutOfRange { most } => format!("A package holds 1 to {most} pieces."),
+        Refusal::PeopleOutOfRange { most } => format!("Los paquetes son para 1 a {most} personas."),
+        Refusal::PiecesOutOfRange { most } => format!("Un paquete lleva de 1 a {most} piezas."),
         Refusal::PackWeightOutOfRange { least, most } => {
-            format!("A package weighs {} to {}.", mass(least), mass(most))
+            format!("Un paquete pesa de {} a {}.", mass(least), mass(most))
         }
         Refusal::WeighingOutOfRange { most, .. } => {
-            format!("A weight is up to {}. Check the number and its unit.", mass(most))
+            format!("Un peso llega hasta {}. Revisa el número y su unidad.", mass(most))
         }
         Refusal::HungTooLong { most } => format!(
-            "The planner computes up to {most} days of hanging; published advice ends at 5 to 7 days at or below 40 °F (4 °C)."
+            "El programa calcula hasta {most} días colgado; lo publicado llega a 5 a 7 días a 40 °F (4 °C) o menos."
         ),
         Refusal::Kitchen(error) => super::kitchen_error(error, units),
         Refusal::TooManyWounds { most } => {
-            format!("{most} wounds are marked, which is the most. Remove one first, or move it.")
+            format!("Hay {most} heridas marcadas, que es el máximo. Quita una antes, o muévela.")
         }
         Refusal::Wishes(error) => super::wish_error(error),
         Refusal::Partners(error) => super::partners_error(error),
         Refusal::TooManyAnimals { most } => super::season_full(*most),
-        Refusal::WoundOffThePlate => "A wound has to lie on the animal. Mark it again.".into(),
-        Refusal::Title { most } => format!("A title has at most {most} plain characters."),
+        Refusal::WoundOffThePlate => "Una herida tiene que estar en el animal. Márcala otra vez.".into(),
+        Refusal::Title { most } => format!("Un título tiene como mucho {most} letras simples."),
     }
 }
 
 /// Why an animal was not believed, and what is expected.
 pub fn animal_error(error: &AnimalError, units: Units) -> String {
     match error {
-        AnimalError::NotPositive => "Enter a number above zero.".into(),
+        AnimalError::NotPositive => "Pon un número mayor que cero.".into(),
         AnimalError::WeightOutOfRange { least, most } => format!(
-            "No such animal: at this stage it weighs {} to {}. Check the number, the unit and the stage.",
+            "No hay animal así: en este punto pesa de {} a {}. Revisa el número, la unidad y cómo se pesó.",
             numbers::mass(*least, units),
             numbers::mass(*most, units)
         ),
         AnimalError::NoGirthTable => {
-            "No girth table was published for this species and age. Weigh it, or choose \u{201c}Not weighed\u{201d}.".into()
+            "No hay tabla publicada de contorno para esta especie y edad. Pésalo, o elige «Sin pesar».".into()
         }
         AnimalError::GirthOutOfRange { least, most } => format!(
-            "The girth table runs from {} to {} {}. Measure again, or weigh it.",
+            "La tabla de contorno va de {} a {} {}. Mide otra vez, o pésalo.",
             numbers::girth_field(*least, units),
             numbers::girth_field(*most, units),
             numbers::girth_unit(units)
         ),
-        AnimalError::ConditionDoesNotSuit => "That condition does not suit the sex or age.".into(),
+        AnimalError::ConditionDoesNotSuit => "Esa condición no va con el sexo o la edad.".into(),
     }
 }
 
 /// What is wrong with a typed weight that is no number.
-pub const NOT_A_NUMBER: &str = "Enter a number, such as 110 or 49.9.";
+pub const NOT_A_NUMBER: &str = "Pon un número, como 110 o 49.9.";
 
 /// Why a link was not opened.
 pub fn link_error(error: LinkError) -> &'static str {
     match error {
-        LinkError::Empty => "There is nothing in this link. Your own plan is still here.",
-        LinkError::TooLong => "This link is too long to be a plan. Your own plan is still here.",
+        LinkError::Empty => "Este enlace no lleva nada. Tu plan sigue aquí.",
+        LinkError::TooLong => "Este enlace es demasiado largo para ser un plan. Tu plan sigue aquí.",
         LinkError::Newer => {
-            "This link was made by a later version. Reload the page to update it, then open the link again. Your own plan is still here."
+            "Este enlace es de una versión posterior. Vuelve a cargar la página para actualizarla y abre otra vez el enlace. Tu plan sigue aquí."
         }
-        LinkError::Unknown => "This is not a link of this planner. Your own plan is still here.",
+        LinkError::Unknown => "Este no es un enlace de este programa. Tu plan sigue aquí.",
         LinkError::Character => {
-            "This link holds a character that no plan has: it was changed on the way. Ask for it again. Your own plan is still here."
+            "Este enlace lleva una letra que ningún plan tiene: cambió en el camino. Pídelo otra vez. Tu plan sigue aquí."
         }
         LinkError::CutShort => {
-            "The end of this link is missing. Copy all of it and open it again. Your own plan is still here."
+            "A este enlace le falta el final. Cópialo entero y ábrelo otra vez. Tu plan sigue aquí."
         }
         LinkError::Mistyped => {
-            "This link was mistyped or changed on the way. Ask for it again. Your own plan is still here."
+            "Este enlace está mal escrito o cambió en el camino. Pídelo otra vez. Tu plan sigue aquí."
         }
         LinkError::Impossible => {
-            "This link does not say a plan that can be made. Ask for it again. Your own plan is still here."
+            "Este enlace dice un plan que no se puede hacer. Pídelo otra vez. Tu plan sigue aquí."
         }
     }
 }
@@ -158,7 +174,7 @@ pub fn link_error(error: LinkError) -> &'static str {
 pub fn memory_error(error: LinkError) -> &'static str {
     match error {
         LinkError::Newer => {
-            "The plan this browser remembered was made by a later version. Reload the page to update it. Its text is set aside in this browser, and the page starts with the example."
+            "El plan que recordaba este navegador es de una versión posterior. Vuelve a cargar la página para actualizarla. Su texto queda aparte en este navegador, y la página empieza con el ejemplo."
         }
         LinkError::Empty
         | LinkError::TooLong
@@ -167,25 +183,25 @@ pub fn memory_error(error: LinkError) -> &'static str {
         | LinkError::CutShort
         | LinkError::Mistyped
         | LinkError::Impossible => {
-            "The plan this browser remembered is damaged. Open its link again if you have it. Its text is set aside in this browser, and the page starts with the example."
+            "El plan que recordaba este navegador está dañado. Abre otra vez su enlace si lo tienes. Su texto queda aparte en este navegador, y la página empieza con el ejemplo."
         }
     }
 }
 
 /// Said after a link was opened over another plan.
 pub const LINK_OPENED: &str =
-    "Opened that plan. Yours is kept: Undo brings it back, and so does Ahead, Kept plans.";
+    "Se abrió ese plan. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
-    "This browser will not remember the plan. It is all in the address: keep the link.";
+    "Este navegador no recordará el plan. Está todo en la dirección: guarda el enlace.";
 /// Said when a newer build waits.
-pub const NEWER: &str = "A new version is ready. It opens by itself the next time; your plan stays as it is.";
+pub const NEWER: &str = "Hay una versión nueva. Se abrirá sola la próxima vez; tu plan queda igual.";
 /// Opens it.
-pub const USE_NEWER: &str = "Open it now";
+pub const USE_NEWER: &str = "Abrirla ya";
 /// Said after copying.
-pub const COPIED: &str = "Link copied. Whoever opens it sees this plan and these numbers.";
+pub const COPIED: &str = "Enlace copiado. Quien lo abra verá este plan y estas cifras.";
 /// Said when copying failed.
-pub const NOT_COPIED: &str = "The browser did not let the link be copied. Copy it from the address bar.";
+pub const NOT_COPIED: &str = "El navegador no dejó copiar el enlace. Cópialo de la barra de direcciones.";
 
 /// What could not become a product when a whole region was given to it.
 pub fn skipped(refusals: &[Refusal], product: Product) -> String {
@@ -196,7 +212,7 @@ pub fn skipped(refusals: &[Refusal], product: Product) -> String {
         })
         .collect();
     format!(
-        "Stayed as planned, because it cannot be {}: {}.",
+        "Quedó como estaba, porque no sirve para {}: {}.",
         product_in_sentence(product),
         stayed.join(", ")
     )
@@ -205,32 +221,32 @@ pub fn skipped(refusals: &[Refusal], product: Product) -> String {
 /// A product inside a sentence.
 pub fn product_in_sentence(product: Product) -> &'static str {
     match product {
-        Product::Roast => "a roast",
-        Product::Steak => "steaks",
-        Product::Chop => "chops",
-        Product::Stew => "stew",
-        Product::Grind => "grind",
+        Product::Roast => "asado",
+        Product::Steak => "bistecs",
+        Product::Chop => "chuletas",
+        Product::Stew => "guiso",
+        Product::Grind => "molida",
     }
 }
 
 /// Something worth saying of a part.
 pub fn advice(advice: &Advice, units: Units) -> String {
     match advice {
-        Advice::Care(why) => format!("Take care: {}.", reason(*why)),
-        Advice::Discouraged(why) => format!("Not the best use: {}.", reason(*why)),
+        Advice::Care(why) => format!("Cuidado: {}.", reason(*why)),
+        Advice::Discouraged(why) => format!("No es el mejor uso: {}.", reason(*why)),
         Advice::NothingFits => {
-            "No piece of that size fits: all of it goes to the tub. Make it thinner.".into()
+            "No cabe ninguna pieza de ese tamaño: todo va a la tina. Hazla más delgada.".into()
         }
         Advice::SmallRoast(each) => format!(
-            "A roast of {} dries out easily: under 1 lb (450 g), steaks or stew are safer. Our judgement.",
+            "Un asado de {} se seca fácil: con menos de 1 lb (450 g), bistecs o guiso son más seguros. Criterio nuestro.",
             numbers::mass(*each, units)
         ),
         Advice::SmallFace(face) => format!(
-            "Small steaks: a face of about {} cm². Stew or a roast may suit better. Our judgement.",
+            "Bistecs chicos: una cara de unos {} cm². Guiso o asado pueden convenir más. Criterio nuestro.",
             face.to_square_cm().round() as i64
         ),
         Advice::ThinMuscle(thick) => format!(
-            "Only about {} thick on this animal: strips, stew or grind suit better. Our judgement.",
+            "Solo unas {} de grosor en este animal: tiras, guiso o molida convienen más. Criterio nuestro.",
             numbers::length(*thick, units)
         ),
     }
@@ -239,13 +255,15 @@ pub fn advice(advice: &Advice, units: Units) -> String {
 /// A cut with its size: "Steak, 1 in".
 pub fn cut(cut: Cut, units: Units) -> String {
     match cut {
-        Cut::Roast(RoastSize::Whole) => "Roast, whole".into(),
-        Cut::Roast(RoastSize::Weight(weight)) => format!("Roast, about {}", numbers::mass(weight, units)),
-        Cut::Roast(RoastSize::Length(length)) => format!("Roast, {} long", numbers::length(length, units)),
-        Cut::Steak(thick) => format!("Steak, {}", numbers::length(thick, units)),
-        Cut::Chop(thick) => format!("Chop, {}", numbers::length(thick, units)),
-        Cut::Stew(edge) => format!("Stew, {} cubes", numbers::length(edge, units)),
-        Cut::Grind => "Grind".into(),
+        Cut::Roast(RoastSize::Whole) => "Asado, entero".into(),
+        Cut::Roast(RoastSize::Weight(weight)) => format!("Asado, unas {}", numbers::mass(weight, units)),
+        Cut::Roast(RoastSize::Length(length)) => {
+            format!("Asado, {} de largo", numbers::length(length, units))
+        }
+        Cut::Steak(thick) => format!("Bistec, {}", numbers::length(thick, units)),
+        Cut::Chop(thick) => format!("Chuleta, {}", numbers::length(thick, units)),
+        Cut::Stew(edge) => format!("Guiso, cubos de {}", numbers::length(edge, units)),
+        Cut::Grind => "Molida".into(),
         Cut::Discard => names::DISCARD.into(),
     }
 }
@@ -267,12 +285,12 @@ pub fn muscle_cuts(plan: &Plan, muscle: Muscle, joiner: &str, units: Units) -> S
 
 /// "about 43": the middle of a count, said as an estimate where it has a range.
 pub fn about(count: Estimate<u32>) -> String {
-    if count.low() == count.high() { count.likely().to_string() } else { format!("about {}", count.likely()) }
+    if count.low() == count.high() { count.likely().to_string() } else { format!("unos {}", count.likely()) }
 }
 
 /// "1 package", "3 packages".
 pub fn packages(count: u32) -> &'static str {
-    if count == 1 { "package" } else { "packages" }
+    if count == 1 { "paquete" } else { "paquetes" }
 }
 
 /// What one cut of a muscle gives: "about 40 steaks of about 2 oz: 3 packages of 14, the last with 12".
@@ -280,11 +298,11 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
     let Some(product) = row.cut.product() else { return String::new() };
     let pieces = row.pieces;
     if pieces.likely() == 0 {
-        return format!("no {}", names::pieces(product, 0));
+        return format!("sin {}", names::pieces(product, 0));
     }
     let each = row.mass.likely() / f64::from(pieces.likely());
     let counted = match numbers::count_ends(pieces) {
-        Some(ends) => format!("about {} ({ends})", pieces.likely()),
+        Some(ends) => format!("unos {} ({ends})", pieces.likely()),
         None => pieces.likely().to_string(),
     };
     let in_packs = match numbers::count_ends(row.packs) {
@@ -292,15 +310,15 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
         None => row.packs.likely().to_string(),
     };
     let short = match row.short {
-        Some(short) if row.packs.likely() > 1 => format!(", the last with {short}"),
+        Some(short) if row.packs.likely() > 1 => format!(", el último con {short}"),
         Some(_) | None => String::new(),
     };
     let of = match row.a_pack.min(pieces.likely()) {
         1 => String::new(),
-        a_pack => format!(" of {a_pack}"),
+        a_pack => format!(" de {a_pack}"),
     };
     format!(
-        "{counted} {} of about {}: {in_packs} {}{of}{short}",
+        "{counted} {} de unas {}: {in_packs} {}{of}{short}",
         names::pieces(product, pieces.likely()),
         numbers::mass(each, units),
         packages(row.packs.likely()),
@@ -310,20 +328,20 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
 /// What a muscle gives, in one line for the list: "3 packages" or "to the tub".
 pub fn muscle_result(muscle: &MuscleForecast, taken: bool) -> String {
     if !taken {
-        return "not taken".into();
+        return "sin aprovechar".into();
     }
     let mut parts = muscle.sides[0].iter().filter(|part| !part.spoiled);
     if let (Some(part), None) = (parts.next(), parts.next())
         && muscle.packs.is_empty()
     {
         return match part.cut {
-            Cut::Stew(_) => "to the stew".into(),
-            Cut::Discard => "thrown away".into(),
-            Cut::Grind | Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => "to the tub".into(),
+            Cut::Stew(_) => "al guiso".into(),
+            Cut::Discard => "se tira".into(),
+            Cut::Grind | Cut::Roast(_) | Cut::Steak(_) | Cut::Chop(_) => "a la tina".into(),
         };
     }
     let packs: u32 = muscle.packs.iter().map(|row| row.packs.likely()).sum();
-    if packs == 0 { "to the tub".into() } else { format!("{packs} {}", packages(packs)) }
+    if packs == 0 { "a la tina".into() } else { format!("{packs} {}", packages(packs)) }
 }
 
 /// The animal in one line: "White-tailed deer, doe, adult · 100 lb field-dressed".
@@ -351,7 +369,14 @@ pub fn animal_line(plan: &Plan, units: Units) -> String {
         "{}, {}, {} · {size}",
         names::species(animal.species()),
         names::sex(animal.sex(), animal.species()).to_ascii_lowercase(),
-        names::age(animal.age()).to_ascii_lowercase()
+        match (animal.age(), animal.sex()) {
+            (Age::Fawn, _) => "cría",
+            (Age::Yearling, _) => "de un año",
+            (Age::Adult, Sex::Doe) => "adulta",
+            (Age::Adult, Sex::Buck) => "adulto",
+            (Age::Old, Sex::Doe) => "vieja",
+            (Age::Old, Sex::Buck) => "viejo",
+        }
     )
 }
 
@@ -360,98 +385,98 @@ pub fn tally(forecast: &Forecast, units: Units) -> String {
     let packs = forecast.packs;
     let ends = numbers::count_ends(packs).map(|ends| format!(" ({ends})")).unwrap_or_default();
     let take_home = numbers::mass_range(forecast.take_home, units);
-    format!("{} {}{ends}; {take_home} to take home", about(packs), packages(packs.likely()))
+    format!("{} {}{ends}; {take_home} para casa", about(packs), packages(packs.likely()))
 }
 
 /// How good a figure is.
 pub fn grade(grade: Grade) -> &'static str {
     match grade {
-        Grade::A => "A: measured, many animals",
-        Grade::B => "B: measured, few animals, or relayed",
-        Grade::C => "C: one weak source, or derived",
-        Grade::D => "D: memory, analogy or judgement",
+        Grade::A => "A: medido, muchos animales",
+        Grade::B => "B: medido, pocos animales, o de segunda mano",
+        Grade::C => "C: una fuente débil, o derivado",
+        Grade::D => "D: memoria, analogía o criterio",
     }
 }
 
 /// What kind of source.
 pub fn kind(kind: Kind) -> &'static str {
     match kind {
-        Kind::Measured => "Study",
-        Kind::Agency => "Agency or extension text",
-        Kind::Relayed => "Study, as relayed by another text",
-        Kind::Weak => "Weak page",
-        Kind::CommonPractice => "Common practice",
-        Kind::Judgement => "Judgement",
+        Kind::Measured => "Estudio",
+        Kind::Agency => "Texto de agencia o de extensión",
+        Kind::Relayed => "Estudio, citado por otro texto",
+        Kind::Weak => "Página débil",
+        Kind::CommonPractice => "Práctica común",
+        Kind::Judgement => "Criterio",
     }
 }
 
 /// What a package of loose meat is.
 pub fn loose_pack(pack: &str, last: Option<&str>) -> String {
     match last {
-        Some(last) => format!("{pack} each, {last} in the last"),
-        None => format!("{pack} each"),
+        Some(last) => format!("{pack} cada uno, {last} en el último"),
+        None => format!("{pack} cada uno"),
     }
 }
 
 /// What a package of whole cuts weighs on average.
 pub fn whole_pack(mass: &str) -> String {
-    format!("about {mass} each")
+    format!("unas {mass} cada uno")
 }
 
 /// The title of the working of all packages.
-pub const ALL_PACKAGES: &str = "Packages";
+pub const ALL_PACKAGES: &str = "Paquetes";
 /// Names of inputs.
-pub const SHARES: &str = "Each muscle's share of the meat";
+pub const SHARES: &str = "Parte de la carne de cada músculo";
 /// Field-dressed over live.
-pub const DRESSED_OF_LIVE: &str = "Field-dressed, of live";
+pub const DRESSED_OF_LIVE: &str = "Eviscerado, del peso vivo";
 /// Hanging over dressed.
-pub const HANGING_OF_DRESSED: &str = "Hanging, of field-dressed";
+pub const HANGING_OF_DRESSED: &str = "Canal, de lo eviscerado";
 /// Lean over hanging.
-pub const LEAN_OF_HANGING: &str = "Careful boneless, of hanging";
+pub const LEAN_OF_HANGING: &str = "Sin hueso con cuidado, de la canal";
 /// Bone in the rest.
-pub const BONE_OF_REST: &str = "Bone, of what is not lean";
+pub const BONE_OF_REST: &str = "Hueso, de lo que no es magro";
 /// Shot loss.
-pub const LOST_TO_SHOT: &str = "Lost to the shot, of lean";
+pub const LOST_TO_SHOT: &str = "Perdido por el tiro, de lo magro";
 /// Left behind.
-pub const LEFT_ON_BONES: &str = "Left on the bones, of what the shot left";
+pub const LEFT_ON_BONES: &str = "Queda en los huesos, de lo que dejó el tiro";
 /// Dried.
-pub const DRIED: &str = "Dried while it hung, of the rest";
+pub const DRIED: &str = "Merma al colgar, del resto";
 /// The girth regression.
-pub const GIRTH_TABLE: &str = "Weight from chest girth";
+pub const GIRTH_TABLE: &str = "Peso por el contorno del pecho";
 /// A typical weight.
-pub const TYPICAL_WEIGHT: &str = "Typical weight of its kind";
+pub const TYPICAL_WEIGHT: &str = "Peso típico de su clase";
 /// A packing rule the reader chose.
-pub const PACK_RULE: &str = "A package";
+pub const PACK_RULE: &str = "Un paquete";
 /// Packed for the table.
-pub const FOR_THE_TABLE: &str = "enough for the table";
+pub const FOR_THE_TABLE: &str = "lo que pide la mesa";
 /// How legs off are read.
 pub const LEGS_WORKING: &str =
-    "It was weighed with the lower legs off: divided by 0.96 first (judgement, no figure was found).";
+    "Se pesó sin las patas: primero se divide entre 0.96 (criterio, no se halló cifra).";
 /// How marked wounds are reckoned.
-pub const WOUNDS_WORKING: &str = "You marked wounds on the plate: each takes the part of every muscle that lies within it on its side, as the plate draws it, and the average loss of a shot is left out. How a muscle's weight lies over its area is judgement.";
+pub const WOUNDS_WORKING: &str = "Marcaste heridas en la lámina: cada una quita la parte de cada músculo que queda dentro de ella en su lado, como lo dibuja la lámina, y la pérdida media de un tiro no se cuenta. Cómo se reparte el peso de un músculo por su área es criterio.";
 /// How ranges are made.
-pub const RANGE_WORKING: &str = "The range holds the middle 8 of 10 of a thousand fixed scenarios, each with its own yields, muscle shares and sizes. The single figure is the middle case.";
+pub const RANGE_WORKING: &str = "El margen abarca los 8 de cada 10 del medio de mil escenarios fijos, cada uno con sus rendimientos, partes y tamaños. La cifra sola es el caso medio.";
 
 /// How a line of the ledger is worked out.
 pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
     use hindsaddle_model::forecast::Line;
     match line {
-        Line::Live => "What was weighed, taken back to the whole animal. The lines below add up to it.",
-        Line::Viscera => "Live weight less field-dressed weight.",
-        Line::HeadHideFeet => "Field-dressed weight less hanging weight.",
+        Line::Live => "Lo que se pesó, llevado al animal entero. Las líneas de abajo suman eso.",
+        Line::Viscera => "Peso vivo menos peso eviscerado.",
+        Line::HeadHideFeet => "Peso eviscerado menos peso en canal.",
         Line::Bone => {
-            "Hanging weight less careful boneless meat is bone, fat and membrane, and drying; this is the bone, with the scraps that stay on it."
+            "El peso en canal menos la carne sin hueso con cuidado es hueso, grasa y telas, y merma; esto es el hueso, con los restos que se quedan en él."
         }
-        Line::Trim => "What is neither lean, bone nor drying: fat, membrane, silverskin, tendon.",
-        Line::Drying => "Water lost while it is cut, and while it hung.",
+        Line::Trim => "Lo que no es magro, hueso ni merma: grasa, telas, telilla, tendón.",
+        Line::Drying => "Agua perdida al cortar y mientras colgó.",
         Line::Wound => {
-            "Meat around the bullet path or the arrow, and what the gut touched. It is thrown away, never ground."
+            "Carne alrededor del paso de la bala o la flecha, y lo que tocaron las tripas. Se tira, nunca se muele."
         }
-        Line::LeftBehind => "Meat that stays on the bones of a normal cutter.",
-        Line::NotRecovered => "Muscle groups you do not take. Their meat lands nowhere else.",
-        Line::Discarded => "Parts you chose to throw away.",
+        Line::LeftBehind => "Carne que se queda en los huesos de un cortador normal.",
+        Line::NotRecovered => "Grupos de músculos que no aprovechas. Su carne no va a ningún otro lado.",
+        Line::Discarded => "Partes que decidiste tirar.",
         Line::TakeHome => {
-            "Live weight × field-dressed share × hanging share × careful boneless share, less the shot, the bones and drying, less what is not taken or thrown away."
+            "Peso vivo × parte eviscerada × parte en canal × parte sin hueso, menos el tiro, los huesos y la merma, menos lo que no se aprovecha o se tira."
         }
     }
 }
@@ -459,9 +484,9 @@ pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
 /// How packages are counted.
 pub fn packages_working() -> Vec<String> {
     [
-        "Each muscle gets its share of the meat and its length on this animal, scaled from a reference deer by the cube root of hanging weight.",
-        "It is cut along its length as you chose. Steaks and chops come from the even stretch; tapered ends, offcuts and trim go to the tub.",
-        "Whole cuts are packed by muscle, both sides together. Stew and ground meat are pooled. A short last package counts as one.",
+        "Cada músculo recibe su parte de la carne y su largo en este animal, a escala de un venado de referencia por la raíz cúbica del peso en canal.",
+        "Se corta a lo largo como elegiste. Bistecs y chuletas salen del tramo parejo; puntas, sobrantes y recortes van a la tina.",
+        "Los cortes enteros se empacan por músculo, ambos lados juntos. El guiso y la molida se juntan. Un último paquete corto cuenta como uno.",
         RANGE_WORKING,
     ]
     .map(str::to_owned)
@@ -472,16 +497,16 @@ pub fn packages_working() -> Vec<String> {
 pub fn product_working(product: Product) -> &'static str {
     match product {
         Product::Roast => {
-            "Each part is divided into roasts of the length or weight you chose; 2 % is trimmed to the tub (judgement)."
+            "Cada parte se divide en asados del largo o peso que elegiste; 2 % se recorta a la tina (criterio)."
         }
         Product::Steak | Product::Chop => {
-            "Usable length over thickness and 1 mm for the unevenness of a hand cut; both tapered ends and 3 % trim go to the tub (judgement)."
+            "Largo útil entre el grosor más 1 mm por lo desigual del corte a mano; las dos puntas y 3 % de recorte van a la tina (criterio)."
         }
         Product::Stew => {
-            "All stew parts together, less 2 % trim; a remainder under a tenth of a package is shared out."
+            "Todas las partes para guiso juntas, menos 2 % de recorte; un resto menor que un décimo de paquete se reparte."
         }
         Product::Grind => {
-            "All grind parts, and every end, offcut and trim of the other cuts; a remainder under a tenth of a package is shared out."
+            "Todas las partes para moler, y cada punta, sobrante y recorte de los demás cortes; un resto menor que un décimo de paquete se reparte."
         }
     }
 }
@@ -493,7 +518,7 @@ pub fn plus_minus(fraction: f64) -> String {
 
 /// "72 % to 80 %".
 pub fn span(low: &str, high: &str) -> String {
-    format!("{low} to {high}")
+    format!("{low} a {high}")
 }
 
 /// Kind and citation of a source.
@@ -509,15 +534,15 @@ pub fn named(name: &str, what: &str) -> String {
 /// "Raw meat for each of 4 people".
 pub fn portion_of(people: u8) -> String {
     if people == 1 {
-        "Raw meat for one person".into()
+        "Carne cruda para una persona".into()
     } else {
-        format!("Raw meat for each of {people} people")
+        format!("Carne cruda para cada una de {people} personas")
     }
 }
 
 /// "Packages of steak".
 pub fn product_packages(product: Product) -> String {
-    format!("Packages: {}", names::product(product).to_ascii_lowercase())
+    format!("Paquetes: {}", names::product(product).to_ascii_lowercase())
 }
 
 /// "10, 9 to 12; 12 lb, 9 to 13 lb".
@@ -529,18 +554,18 @@ pub fn product_answer(tally: &hindsaddle_model::forecast::Tally, units: Units) -
 
 /// "2 pieces each".
 pub fn pieces_a_pack(pieces: u8) -> String {
-    if pieces == 1 { "1 piece each".into() } else { format!("{pieces} pieces each") }
+    if pieces == 1 { "1 pieza cada uno".into() } else { format!("{pieces} piezas cada uno") }
 }
 
 /// "1 lb each".
 pub fn weight_a_pack(weight: &str) -> String {
-    format!("{weight} each")
+    format!("{weight} cada uno")
 }
 
 /// The plate in one sentence, for those who do not see it.
 pub fn plate_summary(packs: Estimate<u32>) -> String {
     format!(
-        "Plate of the animal's muscles. The fill of each muscle is its cut; {} packages in all.",
+        "Lámina de los músculos del animal. El relleno de cada músculo es su corte; {} paquetes en total.",
         about(packs)
     )
 }
@@ -555,14 +580,14 @@ pub fn area(
     every_cut: bool,
 ) -> String {
     let side = side.map(|side| format!(", {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
-    let spoiled = if spoiled { "; part of it spoiled by a wound" } else { "" };
-    let drawn = if every_cut { "" } else { "; not every cut drawn" };
+    let spoiled = if spoiled { "; parte echada a perder por una herida" } else { "" };
+    let drawn = if every_cut { "" } else { "; no se dibuja cada corte" };
     format!("{}{side}: {cuts}; {result}{spoiled}{drawn}", names::muscle(muscle))
 }
 
 /// What sex, age or season adds to a fraction.
 pub fn adjusted(name: &str) -> String {
-    format!("{name}: added for sex, age or season")
+    format!("{name}: se añade por sexo, edad o temporada")
 }
 
 /// "+ 1 %" or "- 2 %" of a fraction.
