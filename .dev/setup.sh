@@ -89,7 +89,7 @@ need_crates() {
 # stops at a panic without the words and places of one, which nobody sees there: a tenth of the page. The pinned
 # compiler does that only if it is told that it may.
 smaller() {
-  RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort CARGO_UNSTABLE_BUILD_STD_FEATURES=optimize_for_size \
+  RUSTC_BOOTSTRAP=1 CARGO_UNSTABLE_BUILD_STD=std,panic_abort CARGO_UNSTABLE_BUILD_STD_FEATURES= \
     CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="-Zunstable-options -Cpanic=immediate-abort -Zlocation-detail=none -Zfmt-debug=none" \
     "$@"
 }
@@ -136,8 +136,8 @@ need_wasm_opt() {
 }
 
 need_browser() {
-  # In one go, because a driver drives only the browser of its own version. Poppler measures what is printed, and
-  # ZBar reads its codes.
+  # In one go, because a driver drives only the browser of its own version. Poppler measures what is printed, ZBar
+  # reads its codes, and nginx serves the page as a host does.
   need_debian_packages chromium:chromium chromedriver:chromium-driver \
-    pdftocairo:poppler-utils zbarimg:zbar-tools
+    pdftocairo:poppler-utils zbarimg:zbar-tools nginx:nginx-light
 }

@@ -2,9 +2,37 @@
 // It is a file of its own, and no script stands in index.html, so that a strict content security policy can hold.
 // It runs before the body is read: what is fetched is on its way when the first picture is drawn.
 
-const CANNOT =
-  "Hindsaddle cannot start here. It needs a browser with WebAssembly and a connection for the first visit. " +
-  "The plan is kept in the address: open the same address again, or in another browser.";
+// What the reader chose, else the first of the browser's languages there is a program in. The choice is written by
+// app/src/platform/language.rs.
+const programs = new Map([...document.querySelectorAll('link[rel="program"]')].map(({ hreflang, href }) => [hreflang, href]));
+const asked = [chosen(), ...navigator.languages].map((language) => language?.slice(0, 2).toLowerCase());
+const language = asked.find((language) => programs.has(language)) ?? "en";
+document.documentElement.lang = language;
+const words = {
+  en: {
+    cannot:
+      "Hindsaddle cannot start here. It needs a browser with WebAssembly and a connection for the first visit. " +
+      "The plan is kept in the address: open the same address again, or in another browser.",
+    stopped: "The planner stopped by a fault of its own. Nothing you decided is lost. ",
+    again: "Open the same plan again",
+  },
+  es: {
+    cannot:
+      "Hindsaddle no puede arrancar aquí. Necesita un navegador con WebAssembly y conexión en la primera visita. " +
+      "El plan está en la dirección: abre la misma dirección otra vez, o en otro navegador.",
+    stopped: "El programa se detuvo por un fallo propio. No se ha perdido nada de lo que decidiste. ",
+    again: "Abrir otra vez el mismo plan",
+  },
+}[language];
+
+function chosen() {
+  try {
+    return localStorage.getItem("hindsaddle.language");
+  } catch {
+    // A browser that remembers nothing may refuse to be asked.
+    return undefined;
+  }
+}
 
 // index.html shows the example until the program is there. Who has a plan of his own sees its outlines only.
 if (location.hash.length > 1 || remembers()) document.documentElement.classList.add("own-plan");
@@ -18,7 +46,7 @@ function remembers() {
   }
 }
 
-const code = document.querySelector('link[rel="program"]').href;
+const code = programs.get(language);
 // Both are fetched at once.
 start(import(code), fetch(code.replace(/\.js$/, "_bg.wasm"))).then(keep);
 
@@ -35,7 +63,7 @@ async function start(code, program) {
     const note = document.createElement("p");
     note.className = "note";
     note.setAttribute("role", "alert");
-    note.textContent = CANNOT;
+    note.textContent = words.cannot;
     start.replaceChildren(note);
     start.inert = false;
   }
@@ -57,9 +85,9 @@ const stopped = (reason) => {
   note.setAttribute("role", "alert");
   const again = document.createElement("button");
   again.className = "tool";
-  again.textContent = "Open the same plan again";
+  again.textContent = words.again;
   again.addEventListener("click", () => location.reload());
-  note.append("The planner stopped by a fault of its own. Nothing you decided is lost. ", again);
+  note.append(words.stopped, again);
   document.body.prepend(note);
 };
 addEventListener("error", (event) => stopped(event.error));

@@ -2,7 +2,21 @@
 // starts it, and keeps the ways between the pages inside the file. `PROGRAMS` stands before it.
 
 const asked = location.search.slice(1);
-const place = Object.hasOwn(PROGRAMS, asked) ? asked : "app";
+const page = Object.hasOwn(PROGRAMS, asked) ? asked : "app";
+// What the reader chose, else the first of the browser's languages there is a program in, as in boot.js.
+const program = (language) => (language === "en" ? page : `${page}-${language}`);
+const languages = [chosen(), ...navigator.languages].map((language) => language?.slice(0, 2).toLowerCase());
+const language = languages.find((language) => language && Object.hasOwn(PROGRAMS, program(language))) ?? "en";
+document.documentElement.lang = language;
+const place = program(language);
+
+function chosen() {
+  try {
+    return localStorage.getItem("hindsaddle.language");
+  } catch {
+    return undefined;
+  }
+}
 
 try {
   const packed = Uint8Array.from(atob(document.getElementById(`program-${place}`).textContent), (one) => one.charCodeAt(0));
@@ -11,7 +25,11 @@ try {
 } catch (reason) {
   console.error(reason);
   const note = document.getElementById("start");
-  if (note) note.textContent = "Hindsaddle cannot start here. It needs a browser of 2023 or later.";
+  const words = {
+    en: "Hindsaddle cannot start here. It needs a browser of 2023 or later.",
+    es: "Hindsaddle no puede arrancar aquí. Necesita un navegador de 2023 o posterior.",
+  };
+  if (note) note.textContent = words[language];
 }
 
 addEventListener("click", (event) => {

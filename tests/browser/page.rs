@@ -47,6 +47,16 @@ impl Page {
         Self::open_at(screen, "")
     }
 
+    /// A first visit with a browser that asks for a language.
+    #[track_caller]
+    pub(crate) fn open_in_language(screen: Screen, language: &str, fragment: &str) -> Self {
+        let page = Self::start(Arc::new(Site::start()), screen);
+        let agent = page.script("navigator.userAgent");
+        let asked = json!({ "userAgent": agent, "acceptLanguage": language });
+        page.devtools("Emulation.setUserAgentOverride", &asked);
+        page.opened(fragment)
+    }
+
     /// A first visit over a network that has not brought the program yet.
     #[track_caller]
     pub(crate) fn open_before_its_program(screen: Screen, fragment: &str) -> Self {
@@ -109,7 +119,12 @@ impl Page {
     /// Opens another link in the same tab, as from the address bar.
     #[track_caller]
     pub(crate) fn go_to(&self, fragment: &str) {
-        let address = format!("{}{fragment}", self.site.address());
+        self.visit(&format!("{}{fragment}", self.site.address()));
+    }
+
+    /// Opens any address.
+    #[track_caller]
+    pub(crate) fn visit(&self, address: &str) {
         self.webdriver("/url", &json!({ "url": address }));
         self.settle();
         self.expect_no_complaint();

@@ -10,6 +10,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::controls::{Choice, Choosable, Segments};
+use crate::platform::language;
 use crate::store::Msg;
 use crate::text::{self, Units};
 
@@ -157,6 +158,7 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
         }
     };
     let on_units = props.send.reform(|place: usize| Msg::Units(UNITS[place]));
+    let languages = text::LANGUAGES.map(|(_, name)| Choosable::new(name)).to_vec();
     let unit_options = UNITS.map(|units| Choosable::new(text::weight_unit(units))).to_vec();
     html! {
         <details class="card animal" open={props.roomy} aria-label={text::ANIMAL}>
@@ -189,6 +191,8 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                     <label class="tick"><input type="checkbox" checked={draft.legs == Legs::On} onchange={on_legs} />{ text::LEGS_ON }</label>
                 }
                 <Segments label={text::UNITS} options={unit_options} chosen={place(&UNITS, &units)} on_choose={on_units} />
+                <Segments label={text::LANGUAGE_CHOICE} options={languages} chosen={text::LANGUAGES.iter().position(|(code, _)| *code == text::LANGUAGE)}
+                    on_choose={|place: usize| language::choose(text::LANGUAGES[place].0)} />
             </div>
             <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
                 { wrong.as_deref().unwrap_or(text::stage_hint(draft.stage)) }

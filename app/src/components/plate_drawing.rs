@@ -13,6 +13,7 @@ use crate::plate::{Area, Plate, whole};
 use crate::platform::{focus, pointer};
 use crate::text;
 use crate::views::labels::Label;
+use crate::views::lesson_plate::Called;
 use crate::views::plate_view::{AreaView, Cover, Scene, Toward, neighbour};
 use crate::views::wounds::WoundView;
 
@@ -51,8 +52,8 @@ pub(super) struct PlateDrawingProps {
     /// Whether it is seen from above.
     pub above: bool,
     /// Whether a muscle under the pointer says its name.
-    #[prop_or(true)]
-    pub titled: bool,
+    #[prop_or(Called::Names)]
+    pub called: Called,
     /// Told what was touched.
     pub on_touch: Callback<Touched>,
     /// Handles on top.
@@ -262,7 +263,7 @@ fn touch(
         <path key={view.id.clone()} id={format!("touch-{}", view.id)} class={classes!("touch", view.picked.then_some("picked"))}
             d={area.outline.clone()} role="button" tabindex={if is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
             aria-pressed={view.picked.to_string()} onclick={move |_| clicked()} {onkeydown}>
-            if props.titled { <title>{ text::muscle(muscle) }</title> }
+            if props.called == Called::Names { <title>{ text::muscle(muscle) }</title> }
         </path>
     }
 }

@@ -7,6 +7,7 @@ pub mod clock;
 pub mod files;
 pub mod focus;
 pub mod keys;
+pub mod language;
 pub mod picture;
 pub mod pointer;
 pub mod screen;

@@ -24,6 +24,8 @@ pub const WALK: &str = "hindsaddle.walk";
 pub const PRACTICE: &str = "hindsaddle.practice";
 /// The reader's units.
 pub const UNITS: &str = "hindsaddle.units";
+/// The language that was chosen; `assets/boot.js` reads it.
+pub const LANGUAGE: &str = "hindsaddle.language";
 
 /// Weights that were asked about and stay, for as long as the window is open.
 pub const SURE: &str = "hindsaddle.sure";

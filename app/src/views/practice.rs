@@ -38,7 +38,7 @@ pub enum Outcome {
 
 /// The three strokes of a question, in the order of their letters.
 pub fn strokes(question: Question) -> [Turn; 3] {
-    let slant = if question.chance % 2 == 0 { Turn::Aslant } else { Turn::AslantBack };
+    let slant = if question.chance.is_multiple_of(2) { Turn::Aslant } else { Turn::AslantBack };
     let (a, b, c) = (Turn::Across, Turn::Along, slant);
     match question.chance / 2 % 6 {
         0 => [a, b, c],

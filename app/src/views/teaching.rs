@@ -157,6 +157,6 @@ mod tests {
             says,
             "The sirloin is a little tenderer than the shoulder clod: the sirloin usually becomes steaks, the shoulder clod a roast."
         );
-        assert_eq!(share(Muscle::TopRound), "about 11 %; 9.8 to 12.2 in 8 of 10 animals");
+        assert_eq!(share(Muscle::TopRound), "an estimate: about 11 %, 9.8 to 12.2 in 8 of 10 animals");
     }
 }

@@ -2,12 +2,14 @@
 
 mod camp_without_signal;
 mod go_to_the_freezer;
+mod host_the_page;
 mod learn_the_muscles;
 mod meet_everyone;
 mod never_lose;
 mod open_the_page;
 mod plan_an_animal;
 mod print_the_labels;
+mod read_in_spanish;
 mod share_a_plan;
 mod think_ahead;
 mod weigh_the_meat;

@@ -49,7 +49,7 @@ pub(super) fn ClassLesson(props: &ClassLessonProps) -> Html {
             <fieldset class="ticks"><legend>{ text::GAMES }</legend>
                 { for Game::ALL.into_iter().map(|game| {
                     let (set, now) = (set.clone(), (**draft).clone());
-                    ticked(text::game(game), draft.games[game.index()], false, Callback::from(move |on: bool| {
+                    ticked(text::game(game), draft.games[game.index()], false, &Callback::from(move |on: bool| {
                         let mut now = now.clone();
                         now.games[game.index()] = on;
                         set.emit(now);
@@ -84,13 +84,13 @@ fn of_region(draft: &Draft, region: Region, set: &Callback<Draft>) -> Html {
             </span>
             { for region.muscles().map(|muscle| {
                 let (set, now) = (set.clone(), draft.clone());
-                ticked(text::muscle(muscle), draft.muscles[muscle.index()], !draft.can_tick(muscle), Callback::from(move |on: bool| set.emit(now.clone().ticked(muscle, on))))
+                ticked(text::muscle(muscle), draft.muscles[muscle.index()], !draft.can_tick(muscle), &Callback::from(move |on: bool| set.emit(now.clone().ticked(muscle, on))))
             }) }
         </fieldset>
     }
 }
 
-fn ticked(name: &'static str, checked: bool, disabled: bool, on_tick: Callback<bool>) -> Html {
+fn ticked(name: &'static str, checked: bool, disabled: bool, on_tick: &Callback<bool>) -> Html {
     let onchange = on_tick.reform(|event: Event| event.target_unchecked_into::<HtmlInputElement>().checked());
     html! { <label key={name} class="tick"><input type="checkbox" {checked} {disabled} {onchange} /><span>{ name }</span></label> }
 }
@@ -113,7 +113,7 @@ fn Link(props: &LinkProps) -> Html {
         Callback::from(move |_: MouseEvent| {
             let said = said.clone();
             clipboard::copy(&link, move |copied| {
-                said.set(if copied { text::LESSON_COPIED } else { text::NOT_COPIED })
+                said.set(if copied { text::LESSON_COPIED } else { text::NOT_COPIED });
             });
         })
     };

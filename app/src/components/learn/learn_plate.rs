@@ -74,7 +74,7 @@ pub(super) fn LearnPlate(props: &LearnPlateProps) -> Html {
         <section class="stage" aria-label={text::PLATE}>
             <div class="paper">
                 <PlateDrawing scene={scene.clone()} summary={props.summary.clone()} {free} aiming={false} above={props.view == View::Above}
-                    titled={props.called == Called::Names} {on_touch}>
+                    called={props.called} {on_touch}>
                     { marked(&scene.plate, &props.lit, props.marking) }
                 </PlateDrawing>
             </div>

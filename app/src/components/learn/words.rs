@@ -32,7 +32,7 @@ pub(super) fn Words() -> Html {
     let oninput = {
         let typed = typed.clone();
         Callback::from(move |event: InputEvent| {
-            typed.set(event.target_unchecked_into::<HtmlInputElement>().value())
+            typed.set(event.target_unchecked_into::<HtmlInputElement>().value());
         })
     };
     let mut last = None;

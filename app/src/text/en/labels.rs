@@ -2,6 +2,8 @@
 
 use crate::text::numbers::Units;
 
+/// The language, as HTML and browsers call it.
+pub const LANGUAGE: &str = "en";
 /// Between the ends of a range.
 pub const TO: &str = "to";
 /// Inches.
@@ -19,6 +21,8 @@ pub const REDO: &str = "Redo";
 pub const COPY_LINK: &str = "Copy link";
 /// Units.
 pub const UNITS: &str = "Units";
+/// Language.
+pub const LANGUAGE_CHOICE: &str = "Language";
 /// The title field.
 pub const TITLE: &str = "Title of the plan";
 /// What an empty title suggests.

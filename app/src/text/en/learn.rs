@@ -19,11 +19,6 @@ pub const WORDS: &str = "Words";
 /// See above.
 pub const SOURCES: &str = "Sources";
 
-/// A lesson that was opened where plans are.
-pub const LESSON_HERE: &str = "This is the link of a lesson, not of a plan. Your own plan is still here.";
-/// The way to it.
-pub const OPEN_LESSON: &str = "Open the lesson";
-
 // Muscles.
 
 /// The list.
@@ -72,9 +67,9 @@ pub fn why_not(product: Product, reason: &str) -> String {
     format!("{}: {reason}.", names::product(product))
 }
 
-/// "about 11 %; 9.8 to 12.2 in 8 of 10 animals".
+/// "an estimate: about 11 %, 9.8 to 12.2 in 8 of 10 animals".
 pub fn share(likely: &str, low: &str, high: &str) -> String {
-    format!("about {likely} %; {low} to {high} in 8 of 10 animals")
+    format!("an estimate: about {likely} %, {low} to {high} in 8 of 10 animals")
 }
 
 /// "4 of 5: heavy".

@@ -1,4 +1,4 @@
-//! English.
+//! English. `es` has the same items with the same signatures.
 
 mod ahead;
 mod glossary;

@@ -151,9 +151,14 @@ pub fn link_error(error: LinkError) -> &'static str {
         LinkError::Impossible => {
             "This link does not say a plan that can be made. Ask for it again. Your own plan is still here."
         }
-        LinkError::Lesson => super::LESSON_HERE,
+        LinkError::Lesson => LESSON_HERE,
     }
 }
+
+/// A lesson that was opened where plans are.
+pub const LESSON_HERE: &str = "This is the link of a lesson, not of a plan. Your own plan is still here.";
+/// The way to it.
+pub const OPEN_LESSON: &str = "Open the lesson";
 
 /// Why what this browser remembered was not opened.
 pub fn memory_error(error: LinkError) -> &'static str {

@@ -1,0 +1,5 @@
+//! Mounts the page, in Spanish.
+
+fn main() {
+    yew::Renderer::<hindsaddle_app::app::App>::new().render();
+}
