@@ -13,17 +13,15 @@ const folder = process.env.TRUNK_STAGING_DIR;
 
 const LANGUAGES = ["en", "es"];
 const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead", learn: "learn" };
-// Programs that a language does not have yet: its readers get the English one.
-const UNTRANSLATED = ["learn-es"];
 
 // What Trunk wrote for the first program names it with a hash of what it was before; the others have none.
 let html = readFileSync(join(folder, "index.html"), "utf8");
 html = replaced(html, /<link rel="(modulepreload|preload)"[^>]*>\n?/g, "", "preloads").replace(/\n{2,}/g, "\n");
 for (const [page, program] of Object.entries(PAGES)) {
-  const named = LANGUAGES.map((language) => ({ language, name: language === "en" ? program : `${program}-${language}` }));
-  const links = named
-    .filter(({ name }) => !UNTRANSLATED.includes(name))
-    .map(({ language, name }) => `<link rel="program" hreflang="${language}" href="${finished(name)}">`);
+  const links = LANGUAGES.map((language) => {
+    const href = finished(language === "en" ? program : `${program}-${language}`);
+    return `<link rel="program" hreflang="${language}" href="${href}">`;
+  });
   // Before boot.js, which starts one of them.
   let text = replaced(html, "<script", `${links.join("\n")}\n<script`, "script");
   // How the page for learning looks is fetched by it alone.

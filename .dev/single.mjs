@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 
-const PROGRAMS = ["app", "app-es", "kitchen", "kitchen-es", "ahead", "ahead-es", "learn"];
+const PROGRAMS = ["app", "app-es", "kitchen", "kitchen-es", "ahead", "ahead-es", "learn", "learn-es"];
 
 /** The one file. `names` are the files of the built folder, `start` is what starts a program in it. */
 export function single(folder, names, start) {

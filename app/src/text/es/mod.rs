@@ -7,14 +7,10 @@
 //! practice, no source); what other countries say is in `muscle_also`.
 
 mod ahead;
-// The page for learning is not translated yet: there is no Spanish program of it, and its words stand in.
-#[path = "../en/glossary.rs"]
 mod glossary;
 mod kitchen;
 mod labels;
-#[path = "../en/learn.rs"]
 mod learn;
-#[path = "../en/lessons.rs"]
 mod lessons;
 mod names;
 mod plate;

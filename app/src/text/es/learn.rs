@@ -1,0 +1,522 @@
+//! Words of the fourth page: its parts, comparing, the first deer, practice, the teacher's link, sources.
+
+use hindsaddle_model::anatomy::{Muscle, Side, View};
+use hindsaddle_model::lesson::{Game, LessonError};
+use hindsaddle_model::link::LinkError;
+use hindsaddle_model::product::Product;
+use hindsaddle_model::tables;
+
+use super::{names, sentences};
+
+/// Parts of the page.
+pub const MUSCLES: &str = "Músculos";
+/// See above.
+pub const FIRST_DEER: &str = "Primer venado";
+/// See above.
+pub const PRACTICE: &str = "Práctica";
+/// See above.
+pub const WORDS: &str = "Palabras";
+/// See above.
+pub const SOURCES: &str = "Fuentes";
+
+// Muscles.
+
+/// The list.
+pub const WHICH_MUSCLE: &str = "Músculo";
+/// Before one is chosen.
+pub const NO_MUSCLE_YET: &str = "Toca un músculo del venado, o elige uno en la lista, para leer sobre él.";
+/// The first choice of a list.
+pub const CHOOSE_MUSCLE: &str = "Elige un músculo";
+/// Compare with.
+pub const COMPARE_WITH: &str = "Comparar con";
+/// Nothing to compare with.
+pub const COMPARE_NONE: &str = "Nada";
+/// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes, why not.
+pub const ABOUT_HEADS: [&str; 7] =
+    ["En vida", "Tierno o duro", "Telilla", "La fibra", "El cuchillo", "Quiere ser", "Por qué no lo demás"];
+/// Rows of the comparison.
+pub const COMPARED: [&str; 6] =
+    ["Suavidad", "Telilla", "La fibra", "Parte de la carne", "Quiere ser", "En vida"];
+/// Over the sources of a muscle.
+pub const READ_FOR_THIS: &str = "Leído para esto";
+/// How sure that is.
+pub const LESSON_NOTE: &str = "Lo que hace un músculo y cómo está puesto es anatomía general de animales de pezuña, casi todo de memoria. Suavidad y telilla son criterio nuestro, con ayuda de los estudios que aquí se nombran, la mayoría de res. Las partes son estimaciones.";
+
+/// "Muscle: Knuckle".
+pub fn about_muscle(muscle: Muscle) -> String {
+    format!("Sobre {}", names::muscle(muscle).to_ascii_lowercase())
+}
+
+/// What the plate is here.
+pub fn plate_of(species: &str, marked: Option<&str>) -> String {
+    match marked {
+        Some(muscle) => format!("La lámina: {species}, con {muscle}"),
+        None => format!("La lámina: {species}"),
+    }
+}
+
+/// "Steak: …" with its reason.
+pub fn why_not(product: Product, reason: &str) -> String {
+    format!("{}: {reason}.", names::product(product))
+}
+
+/// "an estimate: about 11 %, 9.8 to 12.2 in 8 of 10 animals".
+pub fn share(likely: &str, low: &str, high: &str) -> String {
+    format!("una estimación: {likely} % más o menos, {low} a {high} en 8 de 10 animales")
+}
+
+/// "4 of 5: heavy".
+pub fn silver_score(score: u8) -> String {
+    let word = match score {
+        0 | 1 => "limpio",
+        2 => "poca",
+        3 => "algo",
+        4 => "mucha",
+        _ => "muchísima",
+    };
+    format!("{score} de 5, {word}")
+}
+
+/// "4 of 5: tender".
+pub fn tender_score(score: u8) -> String {
+    let word = match score {
+        0 | 1 => "duro",
+        2 => "algo duro",
+        3 => "medio",
+        4 => "tierno",
+        _ => "muy tierno",
+    };
+    format!("{score} de 5, {word}")
+}
+
+/// What sets two muscles apart, in one sentence.
+pub fn apart(one: Muscle, other: Muscle) -> String {
+    if let Some(known) = super::mistaken(one, other) {
+        return known.to_owned();
+    }
+    let (a, b) = (tables::muscle(one), tables::muscle(other));
+    let name = |muscle: Muscle| names::muscle(muscle).to_ascii_lowercase();
+    let (more, less) = if a.tenderness >= b.tenderness { (a, b) } else { (b, a) };
+    let by = match more.tenderness - less.tenderness {
+        0 => format!("{} y {} son igual de tiernos, más o menos", name(one), name(other)),
+        1 => format!("{} es un poco más tierno que {}", name(more.muscle), name(less.muscle)),
+        2 => format!("{} es claramente más tierno que {}", name(more.muscle), name(less.muscle)),
+        _ => format!("{} es mucho más tierno que {}", name(more.muscle), name(less.muscle)),
+    };
+    let use_of = |row: &tables::MuscleRow| sentences::product_in_sentence(row.usual);
+    if a.usual == b.usual {
+        let (large, small) = if a.share >= b.share { (a, b) } else { (b, a) };
+        if large.share > small.share * 1.5 {
+            return format!("{by}; los dos suelen ser {}, y {} es mayor.", use_of(a), name(large.muscle));
+        }
+        return format!("{by}, y los dos suelen ser {}.", use_of(a));
+    }
+    format!("{by}: {} suele ser {}, {} {}.", name(more.muscle), use_of(more), name(less.muscle), use_of(less))
+}
+
+/// A picture of two muscles.
+pub fn two_muscles(one: Muscle, other: Muscle) -> String {
+    format!("La lámina: 1 {}, 2 {}", names::muscle(one), names::muscle(other))
+}
+
+// The first deer.
+
+/// A step of the first deer.
+pub struct WalkWords {
+    /// Its heading.
+    pub name: &'static str,
+    /// What to do.
+    pub doing: &'static str,
+    /// What to watch.
+    pub watch: &'static str,
+}
+
+/// The ten steps, from the hanging deer to the labelled box.
+pub const WALK: [WalkWords; 10] = [
+    WalkWords {
+        name: "Cuélgalo frío y limpio",
+        doing: "Sin piel, cuelga a menos de 40 °F (4 °C). Quita los pelos, y corta lo sucio o con sangre; no lo laves.",
+        watch: "Deja el cintillo con la carne. Si se pide o aconseja una prueba de enfermedad, hazla ahora.",
+    },
+    WalkWords {
+        name: "Saca los filetes y la arrachera",
+        doing: "Mete la mano bajo el espinazo y suelta los dos filetes con la punta del cuchillo. Saca la arrachera si está limpia.",
+        watch: "Están al descubierto y se secan primero, por eso van primero. Lleva el cuchillo plano contra el hueso.",
+    },
+    WalkWords {
+        name: "Quita las paletas",
+        doing: "Aparta la pata delantera del pecho y corta entre omóplato y costillas. Ninguna articulación la sujeta: sale entera.",
+        watch: "La tapa delgada sobre el omóplato sale con ella o se queda en las costillas; de todos modos es recorte.",
+    },
+    WalkWords {
+        name: "Saca los lomos",
+        doing: "Corta junto al espinazo de cadera a cuello, luego hacia dentro por las costillas, y saca la tira en una pieza. Luego la otra.",
+        watch: "Deja que el filo raspe el hueso: lo que se queda ahí es la mejor carne del venado.",
+    },
+    WalkWords {
+        name: "Limpia pescuezo, pecho, costillas y falda",
+        doing: "Deshuesa el pescuezo en un rollo o dos mitades, y saca el diezmillo donde estaba el omóplato. Quita pecho y falda en telas, y las tiras entre las costillas.",
+        watch: "Corta todo lo de alrededor de la herida y lo que tocaron las tripas. Se tira, nunca a la tina.",
+    },
+    WalkWords {
+        name: "Quita las piernas",
+        doing: "Corta junto a la pelvis hasta la articulación de la cadera, ábrela con la punta del cuchillo y levanta la pierna.",
+        watch: "Una pierna pesa, y cae al cortar el último tendón: ten una mano o una mesa debajo.",
+    },
+    WalkWords {
+        name: "Separa las piernas por sus costuras",
+        doing: "Sigue las costuras plateadas con dedos y punta de cuchillo. Cara, contracara, cuete, bola y aguayón se separan por ellas.",
+        watch: "Si estás cortando carne, te saliste de la costura. El chamorro sale al final.",
+    },
+    WalkWords {
+        name: "Corta, en el orden de trabajo",
+        doing: "Quita la telilla, busca la fibra y corta al través. Un músculo tras otro:",
+        watch: "Lo que espera vuelve al frío. La ficha de mesa de este programa lleva todos los músculos en este orden.",
+    },
+    WalkWords {
+        name: "Llena la tina, y muele al final",
+        doing: "Puntas, telas y trozos van cayendo a la tina. Cuando lo demás esté envuelto, muélela, casi helada.",
+        watch: "Quita antes tendón y grasa dura: tapan el disco y saben mal.",
+    },
+    WalkWords {
+        name: "Envuelve, etiqueta, congela",
+        doing: "Sin aire, bien envuelto, y escribe en cada paquete qué es, su peso, el día y el animal. Congela en una capa.",
+        watch: "Pocas libras al día, contra las paredes frías; apila cuando estén duros. Esa es la caja etiquetada.",
+    },
+];
+
+/// What the steps rest on.
+pub const WALK_NOTE: &str =
+    "Como se hace por costumbre, sin fuente; su orden en la mesa es el de este programa.";
+/// The last step is done.
+pub const WALK_END: &str =
+    "Ese es todo el camino. Ahora planea tu venado: la página del plan cuenta los paquetes antes de cortar.";
+/// The picture of a step.
+pub fn step_picture(view: &str, muscles: &[&str]) -> String {
+    if muscles.is_empty() {
+        return format!("La lámina, {}", view.to_ascii_lowercase());
+    }
+    format!("La lámina, {}: {}", view.to_ascii_lowercase(), muscles.join(", "))
+}
+/// Back to the first step.
+pub const FROM_THE_START: &str = "Desde el principio";
+/// Over the plate of a step.
+pub const WORKED_ON: &str = "Aquí se trabaja";
+
+// Practice.
+
+/// A game.
+pub const fn game(game: Game) -> &'static str {
+    match game {
+        Game::Find => "Halla el músculo",
+        Game::Cut => "Qué corte",
+        Game::Knife => "Qué tajo",
+    }
+}
+
+/// What it is about.
+pub const fn game_hint(game: Game) -> &'static str {
+    match game {
+        Game::Find => "Se dice un nombre: toca el músculo en la lámina.",
+        Game::Cut => "Se marca un músculo: ¿qué quiere ser?",
+        Game::Knife => "Un músculo muestra sus fibras: ¿qué tajo las cruza?",
+    }
+}
+
+/// Begin.
+pub const START: &str = "Empezar";
+/// Ten of all muscles.
+pub const ROUND_HINT: &str = "Diez preguntas, en su propio orden. Lo cierto o falso se explica al momento; nada va por tiempo, y la puntuación queda en este aparato.";
+/// On to the next.
+pub const NEXT_QUESTION: &str = "Siguiente pregunta";
+/// Before the summary.
+pub const SEE_RESULT: &str = "Ver cómo fue";
+/// Once more.
+pub const ANOTHER_ROUND: &str = "Otras diez";
+/// A lesson once more.
+pub const LESSON_AGAIN: &str = "Las mismas preguntas otra vez";
+/// Away from the round.
+pub const LEAVE_ROUND: &str = "Salir";
+/// The places as a list.
+pub const BY_WORDS: &str = "O elige el lugar en palabras";
+/// First choice of it.
+pub const WHERE_IS_IT: &str = "¿Dónde está?";
+/// On the plate, before an answer.
+pub const TAP_ANSWER: &str = "Tócalo en la lámina.";
+/// On a phone, on the whole animal.
+pub const TAP_CLOSER: &str = "Toca una vez para acercarte, otra para responder.";
+/// The strokes.
+pub const STROKES: &str = "Tajos";
+/// Their letters.
+pub const STROKE_LETTERS: [&str; 3] = ["A", "B", "C"];
+/// Over the score.
+pub const SCORE: &str = "Hasta ahora en este aparato";
+/// Nothing yet.
+pub const NO_SCORE: &str = "Todavía no se ha respondido nada en este aparato.";
+/// Take it away.
+pub const FORGET_SCORE: &str = "Olvidar la puntuación";
+/// What to look at again.
+pub const LOOK_AGAIN: &str = "Vale otra mirada";
+/// Nothing to look at again.
+pub const ALL_KNOWN: &str = "Los sabes todos.";
+
+/// "Question 3 of 10".
+pub fn question_of(at: usize, of: usize) -> String {
+    format!("Pregunta {at} de {of}")
+}
+
+/// What is asked.
+pub fn asked(game: Game, muscle: Muscle) -> String {
+    let name = names::muscle(muscle);
+    match game {
+        Game::Find => format!("¿Dónde está: {}?", name.to_ascii_lowercase()),
+        Game::Cut => format!("{name}: ¿qué quiere ser?"),
+        Game::Knife => format!("{name}: ¿qué tajo cruza la fibra?"),
+    }
+}
+
+/// The muscle was found.
+pub fn found(muscle: Muscle) -> String {
+    format!("Sí, eso es {}: {}.", names::muscle(muscle).to_ascii_lowercase(), super::place(muscle))
+}
+
+/// It was another.
+pub fn found_other(tapped: Muscle, asked: Muscle) -> String {
+    format!(
+        "Eso es {}. Ahora se marca {}: {}.",
+        names::muscle(tapped).to_ascii_lowercase(),
+        names::muscle(asked).to_ascii_lowercase(),
+        super::place(asked)
+    )
+}
+
+/// The usual product was named.
+pub fn usual_cut(muscle: Muscle) -> String {
+    format!("Sí. {}", super::wants(muscle))
+}
+
+/// A product that works, too.
+pub fn works_too(product: Product, muscle: Muscle, mind: Option<&str>) -> String {
+    let mind = mind.map(|mind| format!(" ({mind})")).unwrap_or_default();
+    format!("{} también sirve{mind}. Su uso normal: {}", names::product(product), lower(super::wants(muscle)))
+}
+
+/// A product that does not.
+pub fn poor_cut(product: Product, muscle: Muscle, reason: &str) -> String {
+    format!(
+        "No {}: {reason}. Mejor: {}",
+        sentences::product_in_sentence(product),
+        lower(super::wants(muscle))
+    )
+}
+
+/// The right stroke.
+pub fn right_stroke(muscle: Muscle) -> String {
+    format!("Sí, a escuadra: así las fibras quedan cortas. {}", super::fibres(muscle))
+}
+
+/// Another stroke.
+pub fn wrong_stroke(along: bool, right: &str, muscle: Muscle) -> String {
+    let so = if along {
+        "Eso va a lo largo de las fibras y las deja largas y hebrosas"
+    } else {
+        "Eso las cruza de lado y las deja la mitad más largas"
+    };
+    format!("{so}. {right} va a escuadra. {}", super::fibres(muscle))
+}
+
+fn lower(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+/// "8 of 10 right, 1 that works, too".
+pub fn result(right: usize, too: usize, of: usize) -> String {
+    match too {
+        0 => format!("{right} de {of} bien"),
+        _ => format!("{right} de {of} bien, y {too} que también servirían"),
+    }
+}
+
+/// A place in words, for the plate.
+pub fn place_name(muscle: Muscle) -> String {
+    let place = super::place(muscle);
+    let mut letters = place.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// The picture of a question.
+pub fn stroke_picture(muscle: Muscle) -> String {
+    format!("{} con sus fibras y tres tajos de cuchillo", names::muscle(muscle))
+}
+
+/// How a stroke lies that runs so far to the right and down, for who does not see it.
+pub fn stroke_lies((right, down): (f64, f64)) -> &'static str {
+    /// The tangent of half of half a right angle.
+    const FLAT: f64 = 0.414;
+    if down.abs() <= right.abs() * FLAT {
+        "horizontal"
+    } else if right.abs() <= down.abs() * FLAT {
+        "vertical"
+    } else if right * down < 0.0 {
+        "sube a la derecha"
+    } else {
+        "baja a la derecha"
+    }
+}
+
+/// A muscle on one side of the animal.
+pub fn on_side(name: &str, side: Side) -> String {
+    format!("{name}, {}", names::side(side).to_ascii_lowercase())
+}
+
+/// "Stroke A: upright".
+pub fn stroke(letter: &str, lies: &str) -> String {
+    format!("{letter}: {lies}")
+}
+
+// The teacher's link.
+
+/// The card.
+pub const FOR_A_CLASS: &str = "Para una clase: haz una lección";
+/// What it is for.
+pub const CLASS_LESSON_HINT: &str = "Marca músculos y juegos. A quien abra el enlace se le hacen las mismas preguntas en el mismo orden. La puntuación queda en cada aparato: tú no ves ninguna.";
+/// Games.
+pub const GAMES: &str = "Juegos";
+/// The side.
+pub const SEEN_FROM: &str = "Visto desde";
+/// Wherever.
+pub const ANY_SIDE: &str = "Donde mejor se vea";
+/// Shuffle.
+pub const ORDER: &str = "Orden de las preguntas";
+/// Less and more.
+pub const EARLIER_ORDER: &str = "el anterior";
+/// See above.
+pub const NEXT_ORDER: &str = "otro";
+/// All ticks of a region.
+pub const TICK_ALL: &str = "Todos";
+/// None.
+pub const TICK_NONE: &str = "Ninguno";
+/// The link.
+pub const LESSON_LINK: &str = "Enlace de la lección";
+/// Copy it.
+pub const COPY_LESSON: &str = "Copiar el enlace de la lección";
+/// Look at it.
+pub const OPEN_HERE: &str = "Abrirla aquí";
+/// Sheets.
+pub const LESSON_SHEETS: &str = "Su hoja de trabajo y clave";
+/// The code.
+pub const LESSON_CODE_ALT: &str = "El enlace de la lección como código para fotografiar";
+/// It is on the clipboard.
+pub const LESSON_COPIED: &str = "Copiado. Envíalo a tu clase, o muéstrales el código.";
+/// Above a lesson that was opened.
+pub const LESSON: &str = "Lección";
+/// Leave the lesson.
+pub const CLOSE_LESSON: &str = "Salir de la lección";
+/// The pages on paper.
+pub const FIELD_GUIDE: &str = "Guía de campo";
+/// Prints the field guide.
+pub const PRINT_GUIDE: &str = "Imprimir su guía de campo";
+
+/// "12 questions about 6 muscles: Find the muscle, Which cut."
+pub fn lesson_line(questions: usize, muscles: usize, games: &str, side: Option<View>) -> String {
+    let side = side.map(|side| format!(", {}", names::view(side).to_ascii_lowercase())).unwrap_or_default();
+    let muscle = if muscles == 1 { "músculo" } else { "músculos" };
+    let question = if questions == 1 { "pregunta" } else { "preguntas" };
+    format!("{questions} {question} sobre {muscles} {muscle}{side}: {games}.")
+}
+
+/// Why there is no lesson yet.
+pub fn lesson_trouble(error: LessonError) -> String {
+    match error {
+        LessonError::NoMuscle => "Marca al menos un músculo.".into(),
+        LessonError::NoGame => "Marca al menos un juego.".into(),
+        LessonError::NothingToAsk => {
+            "Estos músculos no tienen una sola fibra que cruzar. Marca otro músculo u otro juego.".into()
+        }
+        LessonError::NotSeen(muscle) => {
+            format!("{} no se ve desde ahí. Quita su marca, o elige otro lado.", names::muscle(muscle))
+        }
+    }
+}
+
+/// Why the link of a lesson was not opened.
+pub fn lesson_error(error: LinkError) -> &'static str {
+    match error {
+        LinkError::Newer => {
+            "Esta lección es de una versión posterior. Vuelve a cargar la página para actualizarla y abre otra vez el enlace."
+        }
+        LinkError::CutShort | LinkError::Empty => {
+            "Al enlace de esta lección le falta el final. Cópialo entero y ábrelo otra vez."
+        }
+        LinkError::TooLong
+        | LinkError::Unknown
+        | LinkError::Character
+        | LinkError::Mistyped
+        | LinkError::Impossible
+        | LinkError::Lesson => {
+            "El enlace de esta lección está mal escrito o cambió en el camino. Pídelo otra vez a tu maestro."
+        }
+    }
+}
+/// What can be done all the same.
+pub const WITHOUT_LESSON: &str = "Puedes practicar sin él: elige un juego abajo.";
+
+// Words.
+
+/// Search.
+pub const FIND_WORD: &str = "Buscar una palabra";
+/// Jump to a letter.
+pub const LETTERS: &str = "Letras";
+/// Nothing fits.
+pub fn no_word(typed: &str) -> String {
+    format!("Ninguna palabra lleva «{typed}». Prueba con menos.")
+}
+/// How many.
+pub fn words_found(count: usize) -> String {
+    if count == 1 { "1 palabra".into() } else { format!("{count} palabras") }
+}
+
+// Sources.
+
+/// What the page of sources is.
+pub const SOURCES_HINT: &str = "Todas las fuentes del programa: de qué clase es cada una, qué cifras se apoyan en ella y qué tan buenas son.";
+/// What is our own.
+pub const JUDGEMENT_HINT: &str = "Lo marcado como criterio es nuestro: nadie lo midió. Las partes de los músculos son de esa clase, y en ellas se apoya todo lo que cuenta paquetes.";
+/// What the letters mean.
+pub const GRADES: &str = "Grados";
+/// A source without a row of its own.
+pub const READ_BESIDE: &str = "Leída junto a las demás, para fijar o revisar sus cifras";
+/// The judgement mark.
+pub const OURS: &str = "Criterio nuestro";
+
+/// What rests on a source.
+pub const fn rests(rests: crate::views::sources::Rests) -> &'static str {
+    use crate::views::sources::Rests;
+    match rests {
+        Rests::Shares => "Parte, tamaño, suavidad y telilla de cada músculo",
+        Rests::Lessons => "Por qué un músculo es tierno o duro",
+        Rests::Yields => "Lo que queda en cada pesada",
+        Rests::Weights => "Pesos típicos",
+        Rests::Girth => "Peso por el contorno del pecho",
+        Rests::Shifts => "Lo que cambian sexo, edad y temporada",
+        Rests::Losses => "Pérdidas por tiro, merma y hueso",
+        Rests::Portions => "Cuánto come una persona",
+        Rests::Keeping => "Meses en el congelador",
+        Rests::Holding => "Días en el refrigerador",
+        Rests::Cooking => "Temperatura y pérdida al cocinar",
+        Rests::Thawing => "Tiempos para descongelar",
+        Rests::Room => "Espacio y carga diaria de un congelador",
+        Rests::Heat => "Tiempos para congelar",
+        Rests::Fat => "Grasa de carne y mezclas",
+        Rests::Grinder => "El molino y su frío",
+        Rests::Wrap => "Papel, bolsas y rollos",
+        Rests::Labels => "Hojas de etiquetas",
+        Rests::Scale => "Lo que enseña la báscula",
+    }
+}
+
+/// "Months in the freezer (A)".
+pub fn rests_on(rests: &str, grades: &str) -> String {
+    format!("{rests} ({grades})")
+}
