@@ -1,26 +1,31 @@
-// Owns what is made of a build when Trunk is done with it: short names in the programs, kitchen.html and
-// ahead.html, which are index.html with another program in the place of the first one's, and the list of files in
-// offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
+// Owns what is made of a build when Trunk is done with it: short names in the programs, files named by what is in
+// them, kitchen.html and ahead.html, which are index.html with other programs, what index.html shows before its program
+// arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
 
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { shortened } from "./short_names.mjs";
 import { single } from "./single.mjs";
 
 const folder = process.env.TRUNK_STAGING_DIR;
 
-for (const name of readdirSync(folder).filter((name) => name.endsWith("_bg.wasm"))) {
-  const [program, script] = [name, name.replace("_bg.wasm", ".js")].map((name) => join(folder, name));
-  const short = shortened(readFileSync(script, "utf8"), readFileSync(program));
-  writeFileSync(script, short.script);
-  writeFileSync(program, short.program);
-}
+const LANGUAGES = ["en"];
+const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead" };
 
-const first = readFileSync(join(folder, "index.html"), "utf8");
-for (const page of ["kitchen", "ahead"]) {
-  const other = replaced(first, /app-[0-9a-f]+(_bg\.wasm|\.js)/g, `${page}$1`, "app-HASH.js");
-  writeFileSync(join(folder, `${page}.html`), other);
+// What Trunk wrote for the first program names it with a hash of what it was before; the others have none.
+let html = readFileSync(join(folder, "index.html"), "utf8");
+html = replaced(html, /<link rel="(modulepreload|preload)"[^>]*>\n?/g, "", "preloads").replace(/\n{2,}/g, "\n");
+for (const [page, program] of Object.entries(PAGES)) {
+  const links = LANGUAGES.map((language) => {
+    const href = finished(language === "en" ? program : `${program}-${language}`);
+    return `<link rel="program" hreflang="${language}" href="${href}">`;
+  });
+  // Before boot.js, which starts one of them.
+  let text = replaced(html, "<script", `${links.join("\n")}\n<script`, "script");
+  if (page === "index") text = replaced(text, '<p class="note">Hindsaddle is starting.</p>', firstPaint(), "start");
+  writeFileSync(join(folder, `${page}.html`), text);
 }
 
 const files = readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -42,6 +47,27 @@ writeFileSync(join(folder, "offline.js"), offline);
 
 const start = readFileSync(new URL("../assets/single.js", import.meta.url), "utf8");
 writeFileSync(join(folder, "single.html"), single(folder, files, start));
+
+/** What the first page shows before its program arrives. */
+function firstPaint() {
+  const run = ["run", "--quiet", "--locked", "--package", "hindsaddle-app", "--features", "first-paint", "--bin", "first_paint"];
+  // On this machine, and so without what makes the programs smaller: see `smaller` in .dev/setup.sh.
+  const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !name.startsWith("CARGO_UNSTABLE") && name !== "RUSTC_BOOTSTRAP"));
+  return execFileSync("cargo", run, { env, encoding: "utf8", maxBuffer: 1 << 24, stdio: ["ignore", "pipe", "inherit"] }).trim();
+}
+
+/** Shortens a program and its JavaScript and names both by what is in them; says the JavaScript's name. */
+function finished(name) {
+  const old = readdirSync(folder).find((file) => new RegExp(`^${name}(-[0-9a-f]{8,})?\\.js$`).test(file));
+  const [script, program] = [old, old.replace(/\.js$/, "_bg.wasm")].map((file) => join(folder, file));
+  const short = shortened(readFileSync(script, "utf8"), readFileSync(program));
+  const hash = createHash("sha256").update(short.script).update(short.program).digest("hex").slice(0, 16);
+  rmSync(script);
+  rmSync(program);
+  writeFileSync(join(folder, `${name}-${hash}.js`), short.script);
+  writeFileSync(join(folder, `${name}-${hash}_bg.wasm`), short.program);
+  return `${name}-${hash}.js`;
+}
 
 /** The text with `from` replaced, which has to be there. */
 function replaced(text, from, to, what) {

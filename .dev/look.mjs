@@ -5,29 +5,22 @@
 // --full takes the whole page instead of one screen. --print saves the pages on paper: OUT.pdf, and a PNG of each.
 // Whatever the page logged is shown at the end.
 
-import { execFileSync, spawn } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
-import { createInterface } from "node:readline";
+import { start } from "./browser.mjs";
 import { serve } from "./static.mjs";
-
-const CHROMIUM_FLAGS = [
-  "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--disable-quic",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync", "--hide-scrollbars",
-];
 
 const wanted = read(process.argv.slice(2));
 const { server, address } = await serve(new URL("../dist", import.meta.url).pathname, 0);
-const driver = spawn(process.env.CHROMEDRIVER ?? "chromedriver", ["--port=0"], { stdio: ["ignore", "pipe", "ignore"] });
-let session;
+let browser;
 try {
-  session = await open(await portOf(driver));
+  browser = await start();
   await take(wanted);
 } catch (error) {
   console.error(`stopped: ${error.message}`);
   process.exitCode = 1;
 } finally {
-  if (session) await fetch(session, { method: "DELETE" });
-  driver.kill();
+  await browser?.close();
   server.close();
   server.closeAllConnections();
 }
@@ -53,90 +46,55 @@ function read(words) {
   return wanted;
 }
 
-async function portOf(driver) {
-  for await (const line of createInterface({ input: driver.stdout })) {
-    const port = line.match(/successfully on port (\d+)/)?.[1];
-    if (port) return port;
-  }
-  throw new Error("chromedriver did not start");
-}
-
-async function open(port) {
-  const sessions = `http://127.0.0.1:${port}/session`;
-  const capabilities = {
-    "goog:chromeOptions": { args: CHROMIUM_FLAGS },
-    "goog:loggingPrefs": { browser: "ALL" },
-  };
-  const { sessionId } = await post(sessions, { capabilities: { alwaysMatch: capabilities } });
-  return `${sessions}/${sessionId}`;
-}
-
-async function post(url, body) {
-  const answer = await fetch(url, { method: "POST", body: JSON.stringify(body) });
-  const { value } = await answer.json();
-  if (value?.error) throw new Error(value.message);
-  return value;
-}
-
-function devtools(cmd, params) {
-  return post(`${session}/goog/cdp/execute`, { cmd, params });
-}
-
-async function run(expression) {
-  const answer = await devtools("Runtime.evaluate", { expression, returnByValue: true, awaitPromise: true });
-  if (answer.exceptionDetails) throw new Error(answer.exceptionDetails.exception.description);
-  return answer.result.value;
-}
-
 function settle() {
-  return run("new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn(0))))");
+  return browser.run("new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn(0))))");
 }
 
 /** Clicks the middle of the button, link or the like that has this name, or a name that begins so. */
 async function press(name) {
-  const { root } = await devtools("DOM.getDocument", { depth: 0 });
-  const { nodes } = await devtools("Accessibility.queryAXTree", { backendNodeId: root.backendNodeId });
+  const { root } = await browser.devtools("DOM.getDocument", { depth: 0 });
+  const { nodes } = await browser.devtools("Accessibility.queryAXTree", { backendNodeId: root.backendNodeId });
   const pressable = ["button", "link", "radio", "checkbox", "tab", "DisclosureTriangle"];
   const fitting = nodes.filter((node) => !node.ignored && pressable.includes(node.role.value));
   const found =
     fitting.find((node) => node.name?.value === name) ?? fitting.find((node) => node.name?.value.startsWith(name));
   if (!found) throw new Error(`nothing to press is named ${name}; there is: ${fitting.map((node) => node.name?.value).join(" | ")}`);
   const backendNodeId = found.backendDOMNodeId;
-  await devtools("DOM.scrollIntoViewIfNeeded", { backendNodeId });
-  const { quads } = await devtools("DOM.getContentQuads", { backendNodeId });
+  await browser.devtools("DOM.scrollIntoViewIfNeeded", { backendNodeId });
+  const { quads } = await browser.devtools("DOM.getContentQuads", { backendNodeId });
   const [x1, y1, , , x2, y2] = quads[0];
   const at = { x: (x1 + x2) / 2, y: (y1 + y2) / 2, button: "left", clickCount: 1 };
-  await devtools("Input.dispatchMouseEvent", { type: "mousePressed", ...at });
-  await devtools("Input.dispatchMouseEvent", { type: "mouseReleased", ...at });
+  await browser.devtools("Input.dispatchMouseEvent", { type: "mousePressed", ...at });
+  await browser.devtools("Input.dispatchMouseEvent", { type: "mouseReleased", ...at });
 }
 
 async function take({ out, at, width, height, theme, full, print, acts }) {
-  await devtools("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: 1, mobile: width < 700 });
+  await browser.devtools("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: 1, mobile: width < 700 });
   const features = theme === "forced" ? [{ name: "forced-colors", value: "active" }] : [{ name: "prefers-color-scheme", value: theme }];
-  await devtools("Emulation.setEmulatedMedia", { features });
-  await post(`${session}/url`, { url: address + at });
+  await browser.devtools("Emulation.setEmulatedMedia", { features });
+  await browser.visit(address + at);
   // The starting note goes away when the page has started.
-  await run("new Promise((started) => (function look() { document.getElementById('start') ? requestAnimationFrame(look) : started(0); })())");
+  await browser.run("new Promise((started) => (function look() { document.getElementById('start') ? requestAnimationFrame(look) : started(0); })())");
   for (const act of acts) {
     if (act.press !== undefined) await press(act.press);
-    else console.log(JSON.stringify(await run(act.run)));
+    else console.log(JSON.stringify(await browser.run(act.run)));
     await settle();
   }
   await settle();
   if (print) {
-    const { data } = await devtools("Page.printToPDF", { paperWidth: 8.27, paperHeight: 11.69, printBackground: true, preferCSSPageSize: true });
+    const { data } = await browser.devtools("Page.printToPDF", { paperWidth: 8.27, paperHeight: 11.69, printBackground: true, preferCSSPageSize: true });
     const pdf = out.replace(/png$/, "pdf");
     writeFileSync(pdf, Buffer.from(data, "base64"));
     // From Debian's poppler-utils.
     execFileSync("pdftoppm", ["-png", "-r", "80", pdf, out.replace(/\.png$/, "")]);
   } else {
-    const { data } = await devtools("Page.captureScreenshot", { format: "png", captureBeyondViewport: full, ...(full && { clip: await whole() }) });
+    const { data } = await browser.devtools("Page.captureScreenshot", { format: "png", captureBeyondViewport: full, ...(full && { clip: await whole() }) });
     writeFileSync(out, Buffer.from(data, "base64"));
   }
-  for (const { level, message } of await post(`${session}/se/log`, { type: "browser" })) console.log(`${level}: ${message}`);
+  for (const { level, message } of await browser.log()) console.log(`${level}: ${message}`);
 }
 
 async function whole() {
-  const { cssContentSize } = await devtools("Page.getLayoutMetrics", {});
+  const { cssContentSize } = await browser.devtools("Page.getLayoutMetrics", {});
   return { x: 0, y: 0, width: cssContentSize.width, height: cssContentSize.height, scale: 1 };
 }

@@ -16,10 +16,10 @@ export function single(folder, names, start) {
     .map((name) => ({ name, text: read(named(new RegExp(`^${name}-\\w+\\.css$`))).toString() }))
     .map(({ name, text }) => (name === "print" ? `@media print {\n${text}}\n` : text))
     .join("");
-  const scripts = PROGRAMS.map((program) => `${program}: () => {\n${asFunction(read(named(new RegExp(`^${program}(-\\w+)?\\.js$`))).toString())}}`);
+  const scripts = PROGRAMS.map((program) => `"${program}": () => {\n${asFunction(read(named(new RegExp(`^${program}-[0-9a-f]+\\.js$`))).toString())}}`);
   const script = `const PROGRAMS = {\n${scripts.join(",\n")}};\n${start}`;
   const data = PROGRAMS.map((program) => {
-    const packed = gzipSync(read(named(new RegExp(`^${program}(-\\w+)?_bg\\.wasm$`))), { level: 9 });
+    const packed = gzipSync(read(named(new RegExp(`^${program}-[0-9a-f]+_bg\\.wasm$`))), { level: 9 });
     return `<script type="application/octet-stream" id="program-${program}">${packed.toString("base64")}</script>`;
   });
   const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use hindsaddle_model::anatomy::Muscle;
 use svg::parser::Event;
 
-use crate::path::{Point, compact, flattened};
+use crate::path::{Point, compact, flattened, mirrored};
 
 /// One view as it was authored: paths and points by their name, in the order drawn.
 #[derive(Default)]
@@ -49,6 +49,19 @@ impl Drawing {
         Ok(drawing)
     }
 
+    /// The left half of a drawing whose right half is its mirror image.
+    pub(crate) fn left_half(mut self) -> Result<Self, String> {
+        for (id, data) in &self.paths {
+            let Some(name) = id.strip_suffix("-l") else { continue };
+            let right = self.path(&format!("{name}-r")).ok_or_else(|| format!("path {name}-r is missing"))?;
+            if compact(right)? != mirrored(data)? {
+                return Err(format!("path {name}-r is not the mirror image of {name}-l"));
+            }
+        }
+        self.paths.retain(|(id, _)| !id.ends_with("-r"));
+        Ok(self)
+    }
+
     fn path(&self, id: &str) -> Option<&str> {
         self.paths.iter().find(|(other, _)| other == id).map(|(_, data)| data.as_str())
     }
@@ -79,7 +92,8 @@ impl Drawing {
         let mut code = String::new();
         let far = compact(&(self.joined("outline-far") + &self.joined("outline-ear-far")))?;
         let body = compact(self.path("outline-body").ok_or("path outline-body is missing")?)?;
-        let ear = compact(self.path("outline-ear").unwrap_or_default())?;
+        let ear =
+            compact(&self.all(|id| id.starts_with("outline-ear") && !id.starts_with("outline-ear-far")))?;
         let landmarks: Vec<String> = self
             .landmarks()
             .iter()
@@ -106,11 +120,7 @@ impl Drawing {
     }
 
     fn area(&self, named: &str, data: &str) -> Result<String, String> {
-        let (muscle_id, side) = match (named.strip_suffix("-l"), named.strip_suffix("-r")) {
-            (Some(id), _) => (id, "Some(Side::Left)"),
-            (None, Some(id)) => (id, "Some(Side::Right)"),
-            (None, None) => (named, "None"),
-        };
+        let muscle_id = named.strip_suffix("-l").unwrap_or(named);
         let muscle = Muscle::from_id(muscle_id).ok_or_else(|| format!("path m-{named}: no such muscle"))?;
         if !data.trim_end().ends_with('Z') {
             return Err(format!("path m-{named} is not closed"));
@@ -125,7 +135,7 @@ impl Drawing {
         let points: Vec<String> =
             axis.iter().map(|(x, y)| format!("({}, {})", x.round() as i32, y.round() as i32)).collect();
         Ok(format!(
-            "AuthoredArea {{ muscle: Muscle::{muscle:?}, side: {side}, outline: {:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({}, {}) }},\n",
+            "AuthoredArea {{ muscle: Muscle::{muscle:?}, outline: {:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({}, {}) }},\n",
             compact(data).map_err(|problem| format!("path m-{named}: {problem}"))?,
             compact(self.path(&format!("grain-{named}")).unwrap_or_default())?,
             compact(self.path(&format!("sheen-{named}")).unwrap_or_default())?,

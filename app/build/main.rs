@@ -29,6 +29,11 @@ fn code() -> Result<String, String> {
     let mut drawings = Vec::new();
     for (file, drawing) in views {
         let drawing = drawing?;
+        let drawing = if file == "above" {
+            drawing.left_half().map_err(|problem| said(file, &problem))?
+        } else {
+            drawing
+        };
         code.push_str(&drawing.code(file).map_err(|problem| said(file, &problem))?);
         drawings.push(drawing);
     }
@@ -38,7 +43,7 @@ fn code() -> Result<String, String> {
     }
     for figure in FIGURES {
         let file = format!("species/{figure}");
-        let drawing = read(&file)?;
+        let drawing = read(&file)?.left_half().map_err(|problem| said(&file, &problem))?;
         code.push_str(
             &species::code(figure, &drawing, outer, above).map_err(|problem| said(&file, &problem))?,
         );

@@ -82,6 +82,15 @@ pub(crate) fn flattened(data: &str) -> Result<Vec<Point>, String> {
 /// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
 /// a quarter of a pixel on a phone.
 pub(crate) fn compact(data: &str) -> Result<String, String> {
+    written(data, 1.0)
+}
+
+/// The mirror image of a path in the midline, as [`compact`] writes it.
+pub(crate) fn mirrored(data: &str) -> Result<String, String> {
+    written(data, -1.0)
+}
+
+fn written(data: &str, side: f64) -> Result<String, String> {
     let mut path = String::new();
     let (mut at, mut start) = ((0, 0), (0, 0));
     let mut letter_before = ' ';
@@ -98,7 +107,7 @@ pub(crate) fn compact(data: &str) -> Result<String, String> {
         }
         letter_before = letter;
         let points: Vec<(i32, i32)> =
-            points.into_iter().map(|(x, y)| (x.round() as i32, y.round() as i32)).collect();
+            points.into_iter().map(|(x, y)| (x.round() as i32, (y * side).round() as i32)).collect();
         for number in points.iter().flat_map(|(x, y)| [x - at.0, y - at.1]) {
             if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
                 path.push(' ');

@@ -13,6 +13,7 @@ mod act;
 mod driver;
 mod find;
 mod keys;
+mod nginx;
 mod page;
 mod patience;
 mod see;

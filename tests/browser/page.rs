@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 
 use crate::driver::Driver;
 use crate::patience;
-use crate::server::Site;
+use crate::server::{Programs, Site};
 
 /// The size of what shows the page, and whether it is touched or pointed at.
 #[derive(Clone, Copy)]
@@ -45,6 +45,19 @@ impl Page {
     #[track_caller]
     pub(crate) fn open(screen: Screen) -> Self {
         Self::open_at(screen, "")
+    }
+
+    /// A first visit over a network that has not brought the program yet.
+    #[track_caller]
+    pub(crate) fn open_before_its_program(screen: Screen, fragment: &str) -> Self {
+        let page = Self::start(Arc::new(Site::start()), screen);
+        page.site.set_programs(Programs::Late);
+        page.opened(fragment)
+    }
+
+    /// Brings the program, too, or says that there is none.
+    pub(crate) fn answer_for_programs(&self, programs: Programs) {
+        self.site.set_programs(programs);
     }
 
     /// A first visit by a link; `fragment` begins with `#`.
@@ -96,7 +109,12 @@ impl Page {
     /// Opens another link in the same tab, as from the address bar.
     #[track_caller]
     pub(crate) fn go_to(&self, fragment: &str) {
-        let address = format!("{}{fragment}", self.site.address());
+        self.visit(&format!("{}{fragment}", self.site.address()));
+    }
+
+    /// Opens any address.
+    #[track_caller]
+    pub(crate) fn visit(&self, address: &str) {
         self.webdriver("/url", &json!({ "url": address }));
         self.settle();
         self.expect_no_complaint();

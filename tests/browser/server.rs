@@ -3,9 +3,10 @@
 use std::io::{BufRead, BufReader, Write};
 use std::net::{TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::{Arc, Mutex};
 use std::thread;
+use std::time::Duration;
 
 /// The built page, served until the last page that uses it is gone.
 pub(crate) struct Site {
@@ -13,11 +14,23 @@ pub(crate) struct Site {
     state: Arc<State>,
 }
 
+/// How the site answers when a program is asked for.
+#[derive(Clone, Copy)]
+pub(crate) enum Programs {
+    /// At once.
+    There,
+    /// When they are there, as over a slow network.
+    Late,
+    /// That there is none.
+    Missing,
+}
+
 struct State {
     root: PathBuf,
     reachable: AtomicBool,
     /// Whether the list of files to keep offline is that of another build.
     newer: AtomicBool,
+    programs: Mutex<Programs>,
     closed: AtomicBool,
 }
 
@@ -35,6 +48,7 @@ impl Site {
             root,
             reachable: AtomicBool::new(true),
             newer: AtomicBool::new(false),
+            programs: Mutex::new(Programs::There),
             closed: AtomicBool::new(false),
         });
         let served = Arc::clone(&state);
@@ -63,6 +77,11 @@ impl Site {
         self.state.newer.store(true, Ordering::Relaxed);
     }
 
+    /// How programs are answered from now on.
+    pub(crate) fn set_programs(&self, programs: Programs) {
+        *self.state.programs.lock().expect("no answer panics") = programs;
+    }
+
     /// Takes the site off the network, or puts it back.
     pub(crate) fn set_reachable(&self, reachable: bool) {
         self.state.reachable.store(reachable, Ordering::Relaxed);
@@ -87,8 +106,17 @@ fn answer(mut stream: &TcpStream, state: &State) {
     let path = path.split(['?', '#']).next().unwrap_or("/").trim_start_matches('/');
     let path = if path.is_empty() { "index.html" } else { path };
     let file = state.root.join(path);
+    let is_missing = path.ends_with(".wasm")
+        && loop {
+            match *state.programs.lock().expect("no answer panics") {
+                Programs::There => break false,
+                Programs::Missing => break true,
+                Programs::Late => {}
+            }
+            thread::sleep(Duration::from_millis(5));
+        };
     let inside = !path.split('/').any(|part| part == "..");
-    let body = if inside { std::fs::read(&file).ok() } else { None };
+    let body = if inside && !is_missing { std::fs::read(&file).ok() } else { None };
     let body = match body {
         Some(body) if path == "offline.js" && state.newer.load(Ordering::Relaxed) => {
             let text = String::from_utf8_lossy(&body)

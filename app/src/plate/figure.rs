@@ -7,11 +7,12 @@ use std::rc::Rc;
 use hindsaddle_model::anatomy::{Muscle, Side, View};
 use hindsaddle_model::animal::Species;
 
-use super::path::{bounds, warped};
+use super::path::{Place, bounds, drawn};
 use super::warp::Warp;
 use super::{Area, Frame, Plate};
 
-/// A view as it was authored, of a white-tailed deer.
+/// A view as it was authored, of a white-tailed deer. From above all but the body is the left half alone: the
+/// right is its mirror image.
 pub(super) struct Authored {
     landmarks: &'static [(i16, i16)],
     far: &'static str,
@@ -26,12 +27,30 @@ pub(super) struct Authored {
 
 struct AuthoredArea {
     muscle: Muscle,
-    side: Option<Side>,
     outline: &'static str,
     grain: &'static str,
     sheen: &'static str,
     axis: &'static [(i16, i16)],
     label: (i16, i16),
+}
+
+impl AuthoredArea {
+    /// The area at its place.
+    fn on(&self, place: Place<'_>, side: Option<Side>) -> Area {
+        let shaped = |data| drawn(data, place);
+        let point = |(x, y): (i16, i16)| place.at((f64::from(x), f64::from(y)), place.sides[0]);
+        let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
+        Area {
+            muscle: self.muscle,
+            side,
+            outline: shaped(self.outline),
+            grain: shaped(self.grain),
+            sheen: shaped(self.sheen),
+            axis: self.axis.iter().map(|at| point(*at)).collect(),
+            label: point(self.label),
+            bounds: bounds(self.outline, place).unwrap_or(nothing),
+        }
+    }
 }
 
 /// What another animal has elsewhere, and on its head and neck. Antlers, shape and ink are drawn for it and not
@@ -86,12 +105,12 @@ fn make(view: View, species: Species) -> Plate {
     let figure = figure(species);
     let moved = figure.map_or(&[][..], |figure| if view == View::Above { figure.above } else { figure.side });
     let made = (!moved.is_empty()).then(|| Warp::new(authored.landmarks, moved));
-    let warp = made.as_ref();
-    let shaped = |data: &'static str| warp.map_or_else(|| data.into(), |warp| warped(data, warp));
-    let point = |(x, y): (i16, i16)| {
-        let at = (f64::from(x), f64::from(y));
-        warp.map_or(at, |warp| warp.at(at))
-    };
+    let sides: &[f64] = if view == View::Above { &[1.0, -1.0] } else { &[1.0] };
+    let place = Place { warp: made.as_ref(), sides };
+    // Antlers are drawn for their animal.
+    let own_place = Place { warp: None, sides };
+    let whole = Place { sides: &[1.0], ..place };
+    let shaped = |data: &str| drawn(data, place);
     let own = |of: fn(&Figure) -> &'static str| figure.map_or("", of);
     let antlers = match (figure, view) {
         (None, _) => authored.antlers,
@@ -102,7 +121,7 @@ fn make(view: View, species: Species) -> Plate {
     };
     let outer_only = |data: &'static str| if view == View::Outer { data } else { "" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
-    let around = |data: &str| bounds(data, warp).unwrap_or(nothing);
+    let around = |data: &str| bounds(data, place).unwrap_or(nothing);
     let mut ink = String::from(&*shaped(authored.ink));
     // A path that begins with a small letter would go on from where the one before ended.
     ink.push_str(&outer_only(own(|figure| figure.ink)).replacen('m', "M", 1));
@@ -111,31 +130,24 @@ fn make(view: View, species: Species) -> Plate {
             .into_iter()
             .map(around)
             .fold(around(authored.body), Frame::with),
-        antlers.into_iter().filter_map(|antler| bounds(antler, None)).reduce(Frame::with),
+        antlers.into_iter().filter_map(|antler| bounds(antler, own_place)).reduce(Frame::with),
     );
     Plate {
         far: shaped(authored.far),
-        body: shaped(authored.body),
+        body: drawn(authored.body, whole),
         ear: shaped(authored.ear),
-        antlers: antlers.map(Rc::from),
+        antlers: antlers.map(|antler| drawn(antler, own_place)),
         bones: shaped(authored.bones),
         shape: outer_only(own(|figure| figure.shape)).into(),
         ink: ink.into(),
         seams: shaped(authored.seams),
-        areas: authored
-            .areas
-            .iter()
-            .map(|area| {
-                Rc::new(Area {
-                    muscle: area.muscle,
-                    side: area.side,
-                    outline: shaped(area.outline),
-                    grain: shaped(area.grain),
-                    sheen: shaped(area.sheen),
-                    axis: area.axis.iter().map(|at| point(*at)).collect(),
-                    label: point(area.label),
-                    bounds: around(area.outline),
-                })
+        areas: (0..sides.len())
+            .flat_map(|index| {
+                let one = Place { sides: &sides[index..=index], ..place };
+                authored
+                    .areas
+                    .iter()
+                    .map(move |area| Rc::new(area.on(one, (sides.len() > 1).then(|| Side::ALL[index]))))
             })
             .collect(),
         bounds,

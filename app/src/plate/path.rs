@@ -7,6 +7,23 @@ use std::rc::Rc;
 use super::Frame;
 use super::warp::Warp;
 
+/// Where what was authored is drawn: once, or from above also in the mirror.
+#[derive(Clone, Copy)]
+pub(super) struct Place<'a> {
+    /// Moves the points to another animal.
+    pub(super) warp: Option<&'a Warp>,
+    /// For each time it is drawn 1, or -1 for the mirror image in the midline.
+    pub(super) sides: &'static [f64],
+}
+
+impl Place<'_> {
+    /// Where a point is drawn on one of the sides.
+    pub(super) fn at(self, (x, y): (f64, f64), side: f64) -> (f64, f64) {
+        let at = (x, y * side);
+        self.warp.map_or(at, |warp| warp.at(at))
+    }
+}
+
 /// Calls `step` with each letter and its points, where they lie on the plate.
 fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
     let (mut at, mut start) = ((0.0, 0.0), (0.0, 0.0));
@@ -47,29 +64,37 @@ fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
     }
 }
 
-/// The path with every point where `warp` has it.
-pub(super) fn warped(data: &str, warp: &Warp) -> Rc<str> {
+/// The path with every point at its place.
+pub(super) fn drawn(data: &str, place: Place<'_>) -> Rc<str> {
+    // What nothing moves stays as it was authored, which is shorter.
+    if place.warp.is_none() && matches!(place.sides, [side] if *side > 0.0) {
+        return data.into();
+    }
     let mut path = String::with_capacity(data.len() * 2);
-    walk(data, |letter, points| {
-        path.push(letter.to_ascii_uppercase());
-        for point in points {
-            let (x, y) = warp.at(*point);
-            let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
-        }
-    });
+    for side in place.sides {
+        walk(data, |letter, points| {
+            path.push(letter.to_ascii_uppercase());
+            for point in points {
+                let (x, y) = place.at(*point, *side);
+                let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
+            }
+        });
+    }
     path.into()
 }
 
-/// The frame around a path and its control points; None if there is no path.
-pub(super) fn bounds(data: &str, warp: Option<&Warp>) -> Option<Frame> {
+/// The frame around what is drawn of a path, and its control points; None if there is no path.
+pub(super) fn bounds(data: &str, place: Place<'_>) -> Option<Frame> {
     let mut frame: Option<Frame> = None;
-    walk(data, |_, points| {
-        for point in points {
-            let (x, y) = warp.map_or(*point, |warp| warp.at(*point));
-            let here = Frame { x, y, width: 0.0, height: 0.0 };
-            frame = Some(frame.map_or(here, |frame| frame.with(here)));
-        }
-    });
+    for side in place.sides {
+        walk(data, |_, points| {
+            for point in points {
+                let (x, y) = place.at(*point, *side);
+                let here = Frame { x, y, width: 0.0, height: 0.0 };
+                frame = Some(frame.map_or(here, |frame| frame.with(here)));
+            }
+        });
+    }
     frame
 }
 
@@ -81,6 +106,14 @@ mod tests {
         let mut path = String::new();
         walk(data, |letter, points| write!(path, "{letter}{points:?}").unwrap());
         path
+    }
+
+    #[test]
+    fn a_path_is_drawn_on_each_of_its_sides() {
+        let on = |sides| drawn("m10 20l5-5z", Place { warp: None, sides });
+        assert_eq!(&*on(&[1.0]), "m10 20l5-5z");
+        assert_eq!(&*on(&[-1.0]), "M10 -20 L15 -15 Z");
+        assert_eq!(&*on(&[1.0, -1.0]), "M10 20 L15 15 ZM10 -20 L15 -15 Z");
     }
 
     #[test]

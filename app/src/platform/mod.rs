@@ -15,7 +15,7 @@ pub mod storage;
 pub mod updates;
 pub mod wake;
 
-/// The window, where there is one.
+/// The window, where there is one: none while the page is written on another machine, before anyone opens it.
 fn window() -> Option<web_sys::Window> {
-    web_sys::window()
+    if cfg!(target_arch = "wasm32") { web_sys::window() } else { None }
 }

@@ -1,22 +1,12 @@
 //! Every sentence, name and number format of the page, in one place.
 //!
-//! Nothing else in the page writes words. Numbers are written from whole tenths, so that no float formatting
-//! is linked in; halves round up.
+//! Nothing else in the page writes words. A language is a folder; numbers are written alike in all of them, from
+//! whole tenths, so that no float formatting is linked in; halves round up.
 
-mod ahead;
-mod kitchen;
-mod labels;
-mod names;
+mod en;
 mod numbers;
-mod plate;
-mod scale;
-mod sentences;
+mod weights;
 
-pub use ahead::*;
-pub use kitchen::*;
-pub use labels::*;
-pub use names::*;
+pub use en::*;
 pub use numbers::*;
-pub use plate::*;
-pub use scale::*;
-pub use sentences::*;
+pub use weights::*;

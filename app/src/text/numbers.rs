@@ -3,6 +3,8 @@
 use hindsaddle_model::estimate::Estimate;
 use hindsaddle_model::units::{Length, Mass};
 
+use super::{INCHES, TO};
+
 /// Which units the reader thinks in. It is the reader's, not the plan's: a link carries none.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Units {
@@ -65,7 +67,7 @@ pub fn mass_likely(estimate: Estimate<Mass>, units: Units) -> String {
 pub fn mass_ends(estimate: Estimate<Mass>, units: Units) -> Option<String> {
     let (low, unit) = mass_parts(estimate.low(), units, estimate.likely());
     let (high, _) = mass_parts(estimate.high(), units, estimate.likely());
-    (low != high).then(|| format!("{low} to {high} {unit}"))
+    (low != high).then(|| format!("{low} {TO} {high} {unit}"))
 }
 
 /// A mass with its range: "45 lb, 37 to 49 lb".
@@ -86,13 +88,13 @@ pub fn count_range(estimate: Estimate<u32>) -> String {
 
 /// The ends of a count: "38 to 45". None where they are the same.
 pub fn count_ends(estimate: Estimate<u32>) -> Option<String> {
-    (estimate.low() != estimate.high()).then(|| format!("{} to {}", estimate.low(), estimate.high()))
+    (estimate.low() != estimate.high()).then(|| format!("{} {TO} {}", estimate.low(), estimate.high()))
 }
 
 /// A length with its unit: "3/8 in", "1 1/2 in", "24 in"; "13 mm", "61 cm".
 pub fn length(length: Length, units: Units) -> String {
     match units {
-        Units::Pounds => format!("{} in", sixteenths(length.to_inches())),
+        Units::Pounds => format!("{} {INCHES}", sixteenths(length.to_inches())),
         Units::Kilograms if length < Length::cm(10.0) => format!("{} mm", rounded(length.to_mm())),
         Units::Kilograms => format!("{} cm", rounded(length.to_cm())),
     }
@@ -101,7 +103,7 @@ pub fn length(length: Length, units: Units) -> String {
 /// A length that is only roughly known, to the whole inch or centimetre.
 pub fn rough_length(length: Length, units: Units) -> String {
     match units {
-        Units::Pounds => format!("{} in", rounded(length.to_inches())),
+        Units::Pounds => format!("{} {INCHES}", rounded(length.to_inches())),
         Units::Kilograms => format!("{} cm", rounded(length.to_cm())),
     }
 }
@@ -168,7 +170,7 @@ pub fn weight_unit(units: Units) -> &'static str {
 /// The unit of girth.
 pub fn girth_unit(units: Units) -> &'static str {
     match units {
-        Units::Pounds => "in",
+        Units::Pounds => INCHES,
         Units::Kilograms => "cm",
     }
 }

@@ -2,6 +2,7 @@
 
 mod camp_without_signal;
 mod go_to_the_freezer;
+mod host_the_page;
 mod meet_everyone;
 mod never_lose;
 mod open_the_page;

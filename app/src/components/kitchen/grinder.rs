@@ -83,7 +83,7 @@ pub(super) fn Grinder(props: &PartProps) -> Html {
                 { field(text::VESSEL, "number", text::weight_field(grinder.vessel.most(), units), text::weight_unit(units), &on_vessel) }
                 <Choice label={text::GROUND_PACKS} options={packs} chosen={Some(packed_as)} on_choose={on_packs} />
                 if let Some((_, a_pack)) = grinder.patties { { field(text::PATTIES_A_PACK, "number", a_pack.to_string(), "", &on_a_pack) } }
-                if grinder.mix.target().is_some() { { field(text::PRICE, "number", (*price).clone(), if units == Units::Pounds { "a lb" } else { "a kg" }, &on_price) } }
+                if grinder.mix.target().is_some() { { field(text::PRICE, "number", (*price).clone(), text::price_unit(units), &on_price) } }
             </div>
             { result(props, &price) }
             <p class="caution">{ text::GRIND_CAUTION }</p>

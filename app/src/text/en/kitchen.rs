@@ -11,8 +11,8 @@ use hindsaddle_model::packages::{Contents, Package};
 use hindsaddle_model::units::{Duration, Length, Mass, Temperature, Volume};
 use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Wrap};
 
-use super::numbers::{self, Units};
 use super::{names, sentences};
+use crate::text::numbers::{self, Units};
 
 /// The table card.
 pub const TABLE_CARD: &str = "Table card";

@@ -12,7 +12,7 @@ use hindsaddle_model::sources::{Grade, Kind};
 use hindsaddle_model::units::Mass;
 
 use super::names;
-use super::numbers::{self, Units};
+use crate::text::numbers::{self, Units};
 
 /// Shown under every forecast: muscle shares are estimates.
 pub const ESTIMATES: &str = "Planning help only. Muscle shares are estimates: no table of deer muscle weights was found. Ranges hold 8 of 10 animals like yours. Your wildlife agency and health department decide what is allowed and safe.";

@@ -13,8 +13,8 @@ use hindsaddle_model::units::Mass;
 use hindsaddle_model::wishes::{Demand, WishError};
 
 use super::names;
-use super::numbers::{self, Units};
 use super::sentences::animal_line;
+use crate::text::numbers::{self, Units};
 
 /// The name of a page: the plan, thinking ahead, the kitchen.
 pub const fn page(place: usize) -> &'static str {

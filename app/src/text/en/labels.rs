@@ -1,4 +1,11 @@
-//! Labels of buttons, fields and headings.
+//! Labels of buttons, fields and headings, and the words of numbers.
+
+use crate::text::numbers::Units;
+
+/// Between the ends of a range.
+pub const TO: &str = "to";
+/// Inches.
+pub const INCHES: &str = "in";
 
 /// The name of the product.
 pub const NAME: &str = "Hindsaddle";
@@ -145,6 +152,14 @@ pub const HIDE_TALLY: &str = "Less";
 pub const TO_TAKE_HOME: &str = "take home";
 /// The ledger.
 pub const LEDGER: &str = "Where the weight goes";
+/// A price's unit.
+pub fn price_unit(units: Units) -> &'static str {
+    match units {
+        Units::Pounds => "a lb",
+        Units::Kilograms => "a kg",
+    }
+}
+
 /// Packages column.
 pub const PACKAGES: &str = "Packages";
 /// Take-home.
