@@ -82,7 +82,7 @@ fn drawing(scene: &Scene, numbers: &Labels, answers: bool) -> Html {
     let summary = text::class_title(answers);
     html! {
         <svg class="plate bare" viewBox={numbers.frame.view_box()} role="img" aria-label={summary}>
-            { silhouette(plate, Html::default()) }
+            { silhouette(plate, false) }
             <path class="bones" d={plate.bones.clone()} />
             { for scene.areas.iter().map(|view| html! {
                 <g key={view.id.clone()}>

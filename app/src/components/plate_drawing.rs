@@ -70,7 +70,6 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
     let size = (15.0 / scene.pixels).max(20.0).min(64.0);
-    let antlers = || plate.antlers.iter().map(|antler| html! { <path class="antlers" d={antler.clone()} /> });
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
         <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
@@ -82,12 +81,12 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                { silhouette(plate, html! { if scene.antlers && !props.above { { for antlers() } } }) }
+                { silhouette(plate, scene.antlers && !props.above) }
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
                 if scene.areas.iter().all(|view| view.cover == Cover::Open) { <path class="ink" d={plate.seams.clone()} /> }
-                if scene.antlers && props.above { { for antlers() } }
+                if scene.antlers && props.above { <path class="antlers" d={plate.antlers[1].clone()} /> }
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
                 { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| letter(view, size)) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {
@@ -101,14 +100,17 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     }
 }
 
-/// The animal without its muscles: the far legs, what stands behind it, mane and beard, body and ear.
-pub(in crate::components) fn silhouette(plate: &Plate, behind: Html) -> Html {
+/// The animal without its muscles: the far legs and the far antler, mane and beard, the body, and before it the
+/// near antler, which stands on the skull, and the ear.
+pub(in crate::components) fn silhouette(plate: &Plate, antlers: bool) -> Html {
+    let [far, near] = plate.antlers.clone();
     html! {
         <>
             <path class="far" d={plate.far.clone()} />
-            { behind }
+            if antlers { <path class="far" d={far} /> }
             <path class="body" d={plate.shape.clone()} />
             <path class="body" d={plate.body.clone()} />
+            if antlers { <path class="antlers" d={near} /> }
             <path class="body" d={plate.ear.clone()} />
         </>
     }

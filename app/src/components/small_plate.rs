@@ -27,7 +27,7 @@ pub(super) fn small_plate(plan: &Plan, forecast: &Forecast, id: &str) -> Html {
     html! {
         <svg class="plate small" viewBox={frame.view_box()} aria-hidden="true">
             <defs>{ for plate.areas.iter().map(|area| html! { <clipPath key={area.muscle.id()} id={clip(area)}><path d={area.outline.clone()} /></clipPath> }) }</defs>
-            { silhouette(&plate, Html::default()) }
+            { silhouette(&plate, false) }
             { for plate.areas.iter().map(|area| html! {
                 <g key={area.muscle.id()}>
                     <g clip-path={format!("url(#{})", clip(area))}>

@@ -195,7 +195,7 @@ fn place_of(state: &Rc<State>, muscle: Muscle) -> Html {
     let Some(frame) = plate.frame(None, false) else { return Html::default() };
     html! {
         <svg class="plate place" viewBox={frame.view_box()} role="img" aria-label={text::muscle(muscle)}>
-            { silhouette(&plate, Html::default()) }
+            { silhouette(&plate, false) }
             { for plate.areas.iter().filter(|area| area.side.is_none()).map(|area| html! {
                 <g key={area.muscle.id()}>
                     <path class={if area.muscle == muscle { "here" } else { "meat" }} d={area.outline.clone()} />
