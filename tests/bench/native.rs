@@ -45,7 +45,8 @@ fn forecasts_with_weighings(bencher: Bencher, animals: u64) {
 
 /// Eight roast dinners, twenty of ground meat, the rest as it comes.
 fn wishing(species: Species) -> Plan {
-    let animal = Animal::new(species, Sex::Buck, Age::Adult, Condition::Ordinary, Weighed::Typical).unwrap();
+    let animal = Animal::new(species, Sex::Buck, Age::Adult, Condition::Ordinary, Weighed::Typical)
+        .expect("a buck of every species");
     let mut wishes = Wishes::default();
     wishes.by[Product::Roast as usize] = Wish::Dinners(8);
     wishes.by[Product::Grind as usize] = Wish::Dinners(20);
@@ -56,7 +57,7 @@ fn wishing(species: Species) -> Plan {
 fn plan_backwards(bencher: Bencher, species: Species) {
     let plan = wishing(species);
     bencher.bench(|| {
-        let mut planner = Planner::new(black_box(&plan)).unwrap();
+        let mut planner = Planner::new(black_box(&plan)).expect("no limit of knife work");
         planner.step(MOST_NODES);
         planner.proposal()
     });
@@ -67,7 +68,8 @@ fn plan_backwards(bencher: Bencher, species: Species) {
 fn deal_packages(bencher: Bencher, partners: usize) {
     let all = packages(&forecast(&wishing(Species::WhiteTailed)), None);
     let partner = || Partner { name: String::new(), parts: 1 };
-    let partners = Partners::checked((0..partners).map(|_| partner()).collect(), Vec::new()).unwrap();
+    let partners =
+        Partners::checked((0..partners).map(|_| partner()).collect(), Vec::new()).expect("two to six");
     bencher.bench(|| deal(black_box(&all), black_box(&partners)));
 }
 
@@ -81,14 +83,14 @@ fn write_a_link(bencher: Bencher) {
 #[divan::bench]
 fn read_a_link(bencher: Bencher) {
     let text = link::write(&random_plan(1).into(), Names::Included);
-    bencher.bench(|| link::read(black_box(&text)).unwrap());
+    bencher.bench(|| link::read(black_box(&text)).expect("its own link"));
 }
 
 #[divan::bench]
 fn read_a_usual_link(bencher: Bencher) {
     let (_, plan) = named_plans().swap_remove(0);
     let text = link::write(&plan.into(), Names::Included);
-    bencher.bench(|| link::read(black_box(&text)).unwrap());
+    bencher.bench(|| link::read(black_box(&text)).expect("its own link"));
 }
 
 /// Everything that is drawn of a plan, on a desk: regions, blocks, knife lines, labels.

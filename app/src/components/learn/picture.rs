@@ -30,7 +30,7 @@ pub(super) fn picture(
     let Some(frame) = frame.or_else(|| plate.frame(None, false)) else { return Html::default() };
     html! {
         <svg class="plate lesson" viewBox={frame.view_box()} role="img" aria-label={says}>
-            { silhouette(plate, Html::default()) }
+            { silhouette(plate, false) }
             <path class="bones" d={plate.bones.clone()} />
             { for plate.areas.iter().enumerate().map(|(key, area)| html! {
                 <g {key}>
