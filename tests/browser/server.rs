@@ -106,7 +106,7 @@ fn answer(mut stream: &TcpStream, state: &State) {
     let path = path.split(['?', '#']).next().unwrap_or("/").trim_start_matches('/');
     let path = if path.is_empty() { "index.html" } else { path };
     let file = state.root.join(path);
-    let is_missing = path.ends_with(".wasm")
+    let is_missing = path.ends_with("_bg.wasm")
         && loop {
             match *state.programs.lock().expect("no answer panics") {
                 Programs::There => break false,

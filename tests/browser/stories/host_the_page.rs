@@ -15,7 +15,7 @@ fn headers(address: &str) -> Vec<(String, String)> {
     answer
         .headers()
         .iter()
-        .map(|(name, value)| (name.to_string(), value.to_str().unwrap().to_owned()))
+        .map(|(name, value)| (name.to_string(), value.to_str().expect("plain text").to_owned()))
         .collect()
 }
 
