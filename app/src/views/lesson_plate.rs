@@ -201,7 +201,11 @@ mod tests {
                         cosine(across, here)
                     );
                     for other in [Turn::Along, Turn::Aslant, Turn::AslantBack] {
-                        assert!(cosine(stroke(area, other).run(), here) >= 0.48, "{what}: {other:?} {:.3}", cosine(stroke(area, other).run(), here));
+                        assert!(
+                            cosine(stroke(area, other).run(), here) >= 0.48,
+                            "{what}: {other:?} {:.3}",
+                            cosine(stroke(area, other).run(), here)
+                        );
                     }
                     if species == Species::WhiteTailed && view != View::Above {
                         let (sin, cos) = tables::muscle(area.muscle).grain_degrees.to_radians().sin_cos();
