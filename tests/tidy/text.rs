@@ -14,12 +14,14 @@ fn files_are_short_enough_to_read() {
 /// The house's own measure is 400; the page of links and the forecast are a little over.
 const MOST_LINES: usize = 520;
 
-/// No function is longer than a page; a component is mostly markup, which is let run a little longer.
+/// No function is longer than a page; a component is mostly markup, and a sentence for each muscle is a list,
+/// which are let run a little longer.
 #[test]
 fn functions_are_short_enough_to_read() {
     let mut functions = 0;
     for (name, text) in rust() {
-        let most = if name.starts_with("app/src/components/") { 110 } else { 70 };
+        let is_list = ["app/src/components/", "app/src/text/"].iter().any(|place| name.starts_with(place));
+        let most = if is_list { 110 } else { 70 };
         let lines: Vec<&str> = text.lines().collect();
         for (start, line) in lines.iter().enumerate() {
             let code = line.trim_start();
