@@ -69,7 +69,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let plate = &scene.plate;
     let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
-    let size = (15.0 / scene.pixels).max(20.0).min(64.0);
+    let size = (15.0 / scene.pixels).max(20.0).min(56.0);
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
         <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
