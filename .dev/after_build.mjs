@@ -1,5 +1,5 @@
 // Owns what is made of a build when Trunk is done with it: short names in the programs, files named by what is in
-// them, kitchen.html, ahead.html and learn.html, which are index.html with other programs, what index.html shows before
+// them, kitchen.html, read.html, ahead.html and learn.html, which are index.html with other programs, what index.html shows before
 // its program arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
 
 import { execFileSync } from "node:child_process";
@@ -12,7 +12,10 @@ import { single } from "./single.mjs";
 const folder = process.env.TRUNK_STAGING_DIR;
 
 const LANGUAGES = ["en", "es"];
-const PAGES = { index: "app", kitchen: "kitchen", ahead: "ahead", learn: "learn" };
+// A plan that was received is read on a page of its own, by the program that has the work order.
+const PAGES = { index: "app", kitchen: "kitchen", read: "kitchen", ahead: "ahead", learn: "learn" };
+// Programs that are finished, by name.
+const done = new Map();
 
 // What Trunk wrote for the first program names it with a hash of what it was before; the others have none.
 let html = readFileSync(join(folder, "index.html"), "utf8");
@@ -60,6 +63,11 @@ function firstPaint() {
 
 /** Shortens a program and its JavaScript and names both by what is in them; says the JavaScript's name. */
 function finished(name) {
+  if (!done.has(name)) done.set(name, finish(name));
+  return done.get(name);
+}
+
+function finish(name) {
   const old = readdirSync(folder).find((file) => new RegExp(`^${name}(-[0-9a-f]{8,})?\\.js$`).test(file));
   const [script, program] = [old, old.replace(/\.js$/, "_bg.wasm")].map((file) => join(folder, file));
   const short = shortened(readFileSync(script, "utf8"), readFileSync(program));

@@ -52,7 +52,7 @@ start(import(code), fetch(code.replace(/\.js$/, "_bg.wasm"))).then(keep);
 
 async function start(code, program) {
   try {
-    const [page] = await Promise.all([code, body()]);
+    const [page] = await Promise.all([code, body(), recall()]);
     await page.default({ module_or_path: program });
   } catch (reason) {
     console.error(reason);
@@ -68,6 +68,36 @@ async function start(code, program) {
     start.inert = false;
   }
 }
+
+/** Puts back what a browser that was killed had not kept yet: see app/src/platform/journal.rs. */
+async function recall() {
+  try {
+    const kept = Number(localStorage.getItem("hindsaddle.count"));
+    const journal = await caches.open("hindsaddle.journal");
+    let last = kept;
+    for (const { url } of await journal.keys()) {
+      const [count, ...lines] = (await (await journal.match(url)).text()).split("\n");
+      if (Number(count) <= kept) continue;
+      localStorage.setItem(new URL(url).pathname.split("/").pop(), lines.join("\n"));
+      last = Math.max(last, Number(count));
+    }
+    if (last > kept) localStorage.setItem("hindsaddle.count", last);
+  } catch (reason) {
+    // Refused, as in private windows or from a file: there is nothing to put back.
+    console.info(reason);
+  }
+}
+
+// A browser that can install the page says so; the page offers it in its own time: app/src/platform/install.rs.
+addEventListener("beforeinstallprompt", (event) => {
+  event.preventDefault();
+  globalThis.installing = event;
+  dispatchEvent(new Event("installable"));
+});
+addEventListener("appinstalled", () => {
+  globalThis.installing = undefined;
+  dispatchEvent(new Event("installable"));
+});
 
 /** When the body is read. */
 function body() {

@@ -1,7 +1,8 @@
 // Owns the first moment of single.html, in which the pages are one file: unpacks the program that is asked for and
 // starts it, and keeps the ways between the pages inside the file. `PROGRAMS` stands before it.
 
-const asked = location.search.slice(1);
+// A plan that was received is read with the program that has the work order.
+const asked = location.search.slice(1).replace("read", "kitchen");
 const page = Object.hasOwn(PROGRAMS, asked) ? asked : "app";
 // What the reader chose, else the first of the browser's languages there is a program in, as in boot.js.
 const program = (language) => (language === "en" ? page : `${page}-${language}`);
@@ -33,7 +34,7 @@ try {
 }
 
 addEventListener("click", (event) => {
-  const way = event.target.closest?.("a[href]")?.getAttribute("href").match(/^(?:\.\/|(kitchen|ahead|learn)\.html)(#.*)$/);
+  const way = event.target.closest?.("a[href]")?.getAttribute("href").match(/^(?:\.\/|(kitchen|read|ahead|learn)\.html)(#.*)$/);
   if (!way) return;
   event.preventDefault();
   const [, other, fragment] = way;

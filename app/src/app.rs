@@ -52,10 +52,7 @@ fn opened() -> State {
             (None, Some(Notice::MemoryRefused(error)))
         }
     };
-    let units = match storage::read(storage::UNITS).as_deref() {
-        Some("kg") => Units::Kilograms,
-        _ => Units::Pounds,
-    };
+    let units = units();
     let fragment = address::fragment();
     if let Some(latest) = latest_here(&fragment) {
         return State::new(latest, None, units, unreadable);
@@ -78,6 +75,33 @@ fn opened() -> State {
             State::new(remembered.unwrap_or_else(example), None, units, Some(notice))
         }
     }
+}
+
+/// The reader's units.
+fn units() -> Units {
+    match storage::read(storage::UNITS).as_deref() {
+        Some("kg") => Units::Kilograms,
+        _ => Units::Pounds,
+    }
+}
+
+/// What somebody's link says, to be read; nothing that is remembered here changes by it.
+pub(crate) fn received() -> Result<State, Notice> {
+    let fragment = address::fragment();
+    let season = link::read(&fragment).map_err(|error| Notice::of_link(error, &fragment))?;
+    Ok(State::new(season, None, units(), None))
+}
+
+/// The reader's own plan, if this browser remembers one that can be read.
+pub(crate) fn own() -> Option<Season> {
+    link::read(&storage::read(storage::PLAN)?).ok()
+}
+
+/// Makes a plan that was received the one that is worked on; one's own is put aside before. False if the browser refuses
+/// to remember, and then nothing has changed.
+pub(crate) fn adopt(theirs: &Season) -> bool {
+    let aside = own().is_none_or(|mine| mine == example() || put_aside(&mine));
+    aside && storage::write(storage::PLAN, &link::write(theirs, Names::Included))
 }
 
 /// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later

@@ -44,9 +44,31 @@ pub fn with(mut list: Vec<Kept>, day: &str, link: &str) -> Option<Vec<Kept>> {
     Some(list)
 }
 
+/// The list with a copy of the plan at a place behind it, under a name of its own. None if it is full.
+pub fn with_copy(mut list: Vec<Kept>, place: usize, name: String) -> Option<Vec<Kept>> {
+    let copied = list.get(place)?.clone();
+    if list.len() >= MOST_KEPT {
+        return None;
+    }
+    list.insert(place + 1, Kept { name, ..copied });
+    Some(list)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_copy_stands_behind_its_plan_and_a_full_list_takes_none() {
+        let list = with(with(Vec::new(), "2026-11-25", "1abc").unwrap(), "2026-11-26", "1def").unwrap();
+        let copied = with_copy(list.clone(), 0, "again".to_owned()).unwrap();
+        assert_eq!(copied[0], list[0]);
+        assert_eq!(copied[1], Kept { name: "again".to_owned(), ..list[0].clone() });
+        assert_eq!(copied[2], list[1]);
+        assert_eq!(with_copy(list, 2, String::new()), None);
+        let full: Vec<Kept> = (0..MOST_KEPT).map(|_| copied[0].clone()).collect();
+        assert_eq!(with_copy(full, 0, String::new()), None);
+    }
 
     #[test]
     fn a_list_comes_back_and_a_plan_is_in_it_once() {

@@ -13,6 +13,10 @@ pub enum Notice {
     Skipped(Vec<Refusal>, Product),
     /// A link was opened; the plan before it is one step back.
     LinkOpened,
+    /// A plan that was kept is open again; the one before it is kept in its turn.
+    KeptOpened,
+    /// The reader's own plan stays open, and the other is kept.
+    BothKept,
     /// A link could not be opened.
     LinkRefused(LinkError),
     /// The link is a lesson's, whose page is another.
@@ -21,6 +25,8 @@ pub enum Notice {
     MemoryRefused(LinkError),
     /// Storage refuses.
     NotRemembered,
+    /// The list of kept plans is full.
+    KeptFull,
     /// The link is on the clipboard.
     Copied,
     /// The clipboard refuses.

@@ -142,6 +142,11 @@ pub enum Msg {
     ClassSheets(bool),
     /// A season arrived by link.
     Open(Rc<Season>),
+    /// Back to the plan whose place a link took; with `both`, the link's is put aside, too.
+    KeepMine {
+        /// Whether the link's plan is kept beside it.
+        both: bool,
+    },
     /// Say something.
     Say(Notice),
     /// Stop saying it.
@@ -353,6 +358,13 @@ impl Reducible for State {
                 next.aside = Some(state.season);
                 next
             }
+            Msg::KeepMine { both } => match self.undone() {
+                Some(next) if both => {
+                    Self { aside: Some(state.season), notice: Some(Notice::BothKept), ..next }
+                }
+                Some(next) => next,
+                None => return self,
+            },
             Msg::Say(notice) => Self { notice: Some(notice), ..state },
             Msg::Quiet => Self { notice: None, ..state },
             Msg::NamesTravel(names_travel) => Self { names_travel, ..state },
@@ -450,6 +462,19 @@ mod tests {
         assert_eq!(opened.season, theirs);
         assert_eq!(opened.aside.as_ref(), Some(&mine.season));
         assert_eq!(opened.reduce(Msg::Undo).plan, mine.plan);
+    }
+
+    #[test]
+    fn mine_theirs_or_both_are_kept() {
+        let mine = start().reduce(stew(Muscle::Knuckle));
+        let theirs = start().reduce(stew(Muscle::Neck)).season.clone();
+        let opened = mine.clone().reduce(Msg::Open(theirs.clone()));
+        let back = opened.clone().reduce(Msg::KeepMine { both: false });
+        assert_eq!((&back.season, &back.notice), (&mine.season, &None));
+        assert_eq!(back.reduce(Msg::Redo).season, theirs, "nothing is lost by it");
+        let both = opened.reduce(Msg::KeepMine { both: true });
+        assert_eq!((&both.season, both.aside.as_ref()), (&mine.season, Some(&theirs)));
+        assert_eq!(both.notice, Some(Notice::BothKept));
     }
 
     #[test]

@@ -92,7 +92,7 @@ fn ways(here: Place, state: &State) -> Html {
 }
 
 /// The animals of the season, where there are several: a tap shows another one.
-fn animals(state: &State, send: &Callback<Msg>) -> Html {
+pub(in crate::components) fn animals(state: &State, send: &Callback<Msg>) -> Html {
     let season = state.season.animals();
     if season.len() < 2 {
         return Html::default();

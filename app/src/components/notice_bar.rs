@@ -24,10 +24,13 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::Refused(refusal) => text::refusal(refusal, props.units),
         Notice::Skipped(refusals, product) => text::skipped(refusals, *product),
         Notice::LinkOpened => text::LINK_OPENED.into(),
+        Notice::KeptOpened => text::KEPT_OPENED.into(),
+        Notice::BothKept => text::BOTH_KEPT.into(),
         Notice::LinkRefused(error) => text::link_error(*error).into(),
         Notice::Lesson(_) => text::LESSON_HERE.into(),
         Notice::MemoryRefused(error) => text::memory_error(*error).into(),
         Notice::NotRemembered => text::NOT_REMEMBERED.into(),
+        Notice::KeptFull => text::KEPT_FULL.into(),
         Notice::Copied => text::COPIED.into(),
         Notice::NotCopied => text::NOT_COPIED.into(),
         Notice::Saved => text::SAVED.into(),
@@ -35,10 +38,8 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::FileTooLong => text::FILE_TOO_LONG.into(),
         Notice::Newer => text::NEWER.into(),
     });
-    let quiet = {
-        let send = props.send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(Msg::Quiet))
-    };
+    let on = |message: Msg| props.send.reform(move |_: MouseEvent| message.clone());
+    let is_link = props.notice == Some(Notice::LinkOpened);
     html! {
         <div class={classes!("notice", words.is_some().then_some("notice-shown"))} role="alert">
             if let Some(words) = words {
@@ -49,7 +50,13 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
                 if props.notice == Some(Notice::Newer) {
                     <button type="button" class="tool" onclick={|_: MouseEvent| updates::take_over()}>{ text::USE_NEWER }</button>
                 }
-                <button type="button" class="tool" onclick={quiet}>{ text::DISMISS }</button>
+                if is_link {
+                    <button type="button" class="tool" onclick={on(Msg::KeepMine { both: false })}>{ text::KEEP_MINE }</button>
+                }
+                <button type="button" class="tool" onclick={on(Msg::Quiet)}>{ if is_link { text::OPEN_THEIRS } else { text::DISMISS } }</button>
+                if is_link {
+                    <button type="button" class="tool" onclick={on(Msg::KeepMine { both: true })}>{ text::KEEP_BOTH }</button>
+                }
             }
         </div>
     }

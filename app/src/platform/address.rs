@@ -29,12 +29,44 @@ pub fn of_plan(fragment: &str) -> String {
     of_page("", fragment)
 }
 
-/// The address of another page of the same folder, with a fragment.
+/// The address of another page, with a fragment: of the same folder, or in the one file, where the name of a page stands
+/// behind the question mark.
 pub fn of_page(name: &str, fragment: &str) -> String {
     let page = whole();
     let page = page.split(['?', '#']).next().unwrap_or_default();
+    if is_one_file() {
+        let name = name.trim_end_matches(".html");
+        let asked = if name.is_empty() { "" } else { "?" };
+        return format!("{page}{asked}{name}#{fragment}");
+    }
     let folder = page.rsplit_once('/').map_or("", |(folder, _)| folder);
     format!("{folder}/{name}#{fragment}")
+}
+
+/// Whether this is the one file from a disk, which has no address that another device could open.
+pub fn is_one_file() -> bool {
+    window().and_then(|window| window.location().protocol().ok()).is_some_and(|protocol| protocol == "file:")
+}
+
+/// Whether the page of this name is open.
+pub fn is_page(name: &str) -> bool {
+    let Some(place) = window().map(|window| window.location()) else { return false };
+    let (path, asked) = (place.pathname().unwrap_or_default(), place.search().unwrap_or_default());
+    path.rsplit('/').next() == Some(name) || asked.strip_prefix('?') == Some(name.trim_end_matches(".html"))
+}
+
+/// Goes to an address.
+pub fn go(address: &str) {
+    if let Some(window) = window() {
+        let _ = window.location().set_href(address);
+    }
+}
+
+/// Opens the page again, at the address as it is now.
+pub fn reload() {
+    if let Some(window) = window() {
+        let _ = window.location().reload();
+    }
 }
 
 /// Calls `then` with the new fragment when somebody changes it: a pasted link, the back button.

@@ -6,6 +6,8 @@ pub mod clipboard;
 pub mod clock;
 pub mod files;
 pub mod focus;
+pub mod install;
+mod journal;
 pub mod keys;
 pub mod language;
 pub mod picture;

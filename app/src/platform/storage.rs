@@ -2,7 +2,7 @@
 
 use web_sys::Storage;
 
-use super::window;
+use super::{journal, window};
 
 /// The season, as the text of a link with its names.
 pub const PLAN: &str = "hindsaddle.plan";
@@ -26,6 +26,10 @@ pub const PRACTICE: &str = "hindsaddle.practice";
 pub const UNITS: &str = "hindsaddle.units";
 /// The language that was chosen; `assets/boot.js` reads it.
 pub const LANGUAGE: &str = "hindsaddle.language";
+/// How often something was remembered: see [`super::journal`].
+const COUNT: &str = "hindsaddle.count";
+/// What all names begin with.
+const OURS: &str = "hindsaddle.";
 
 /// Weights that were asked about and stay, for as long as the window is open.
 pub const SURE: &str = "hindsaddle.sure";
@@ -58,8 +62,37 @@ pub fn write_for_now(name: &str, text: &str) {
 }
 
 /// Remembers a text under a name; false if the browser refuses.
-pub fn write(name: &str, text: &str) -> bool {
-    storage().is_some_and(|storage| storage.set_item(name, text).is_ok())
+pub fn write(name: &'static str, text: &str) -> bool {
+    let Some(storage) = storage() else { return false };
+    if storage.set_item(name, text).is_err() {
+        return false;
+    }
+    let count = read(COUNT).and_then(|count| count.parse::<u32>().ok()).unwrap_or(0).wrapping_add(1);
+    if storage.set_item(COUNT, &count.to_string()).is_ok() {
+        journal::write(name, format!("{count}\n{text}"));
+    }
+    true
+}
+
+/// What is remembered: each name, and how many characters stand under it.
+pub fn held() -> Vec<(String, usize)> {
+    let Some(storage) = storage() else { return Vec::new() };
+    let name = |place| storage.key(place).ok()?.filter(|name| name.starts_with(OURS));
+    let names = (0..storage.length().unwrap_or(0)).filter_map(name);
+    names.map(|name| (name.clone(), read(&name).map_or(0, |text| text.len()))).collect()
+}
+
+/// Forgets everything, in this window and for good; calls `then` when it is done.
+pub fn forget(then: impl FnOnce() + 'static) {
+    for (name, _) in held() {
+        if let Some(storage) = storage() {
+            let _ = storage.remove_item(&name);
+        }
+    }
+    if let Some(storage) = window().and_then(|window| window.session_storage().ok()?) {
+        let _ = storage.clear();
+    }
+    journal::forget(then);
 }
 
 /// Asks the browser not to clear what is remembered; `then` gets its answer.

@@ -8,7 +8,7 @@ use yew::prelude::*;
 use super::PartProps;
 use crate::app::put_aside;
 use crate::components::field::field;
-use crate::kept::{self, Kept};
+use crate::kept::{self, Kept, MOST_KEPT};
 use crate::platform::storage;
 use crate::store::{Msg, Notice};
 use crate::text;
@@ -17,13 +17,17 @@ fn read() -> Vec<Kept> {
     kept::read(&storage::read(storage::KEPT).unwrap_or_default())
 }
 
+/// A name as it is kept.
+fn clean(name: &str) -> String {
+    name.chars().filter(|letter| !letter.is_control()).take(40).collect()
+}
+
 /// The card.
 #[component]
 pub(super) fn KeptPlans(props: &PartProps) -> Html {
     let list = use_state(read);
     // What was removed last, and where it was.
     let removed = use_state(|| None::<(usize, Kept)>);
-    let steady = use_state(|| None::<bool>);
     let store = {
         let (list, send) = (list.clone(), props.send.clone());
         move |now: Vec<Kept>| {
@@ -36,8 +40,11 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
     let on_keep = {
         let (list, season, send) = (list.clone(), props.state.season.clone(), props.send.clone());
         Callback::from(move |_: MouseEvent| {
-            if !put_aside(&season) {
-                send.emit(Msg::Say(Notice::NotRemembered));
+            if put_aside(&season) {
+                // Whoever keeps plans wants them to stay: now is the moment to ask the browser not to clear them.
+                storage::persist(|_| ());
+            } else {
+                send.emit(Msg::Say(if read().len() < MOST_KEPT { Notice::NotRemembered } else { Notice::KeptFull }));
             }
             list.set(read());
         })
@@ -53,19 +60,13 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
             removed.set(None);
         })
     };
-    let on_persist = {
-        let steady = steady.clone();
-        Callback::from(move |_: MouseEvent| {
-            let steady = steady.clone();
-            storage::persist(move |agreed| steady.set(Some(agreed)));
-        })
-    };
     let row = |(place, kept): (usize, &Kept)| {
-        let (store_name, store_less, removed) = (store.clone(), store.clone(), removed.clone());
+        let (store_name, store_less, store_more) = (store.clone(), store.clone(), store.clone());
+        let (removed, send) = (removed.clone(), props.send.clone());
         let on_name = Callback::from(move |name: String| {
             let mut now = read();
             if let Some(kept) = now.get_mut(place) {
-                kept.name = name.chars().filter(|letter| !letter.is_control()).take(40).collect();
+                kept.name = clean(&name);
             }
             store_name(now);
         });
@@ -76,6 +77,14 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
                 store_less(now);
             }
         });
+        let on_copy = Callback::from(move |_: MouseEvent| {
+            let now = read();
+            let name = now.get(place).map_or_else(String::new, |kept| text::copy_of(&kept.name));
+            match kept::with_copy(now, place, clean(&name)) {
+                Some(now) => store_more(now),
+                None => send.emit(Msg::Say(Notice::KeptFull)),
+            }
+        });
         let season = link::read(&kept.link);
         let on_open = {
             let (season, send, list) = (season.clone(), props.send.clone(), list.clone());
@@ -84,10 +93,13 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
                 // What has to go is put aside by itself, too; here the list shows it at once.
                 put_aside(&open);
                 list.set(read());
-                send.emit(match &season {
-                    Ok(season) => Msg::Open(Rc::new(season.clone())),
-                    Err(error) => Msg::Say(Notice::LinkRefused(*error)),
-                });
+                match &season {
+                    Ok(season) => {
+                        send.emit(Msg::Open(Rc::new(season.clone())));
+                        send.emit(Msg::Say(Notice::KeptOpened));
+                    }
+                    Err(error) => send.emit(Msg::Say(Notice::LinkRefused(*error))),
+                }
             })
         };
         let line = season.map_or_else(
@@ -95,11 +107,12 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
             |season| text::season_line(&season, props.state.units),
         );
         html! {
-            <li key={kept.link.clone()} class="season-animal">
+            <li key={place} class="season-animal">
                 { field(text::KEPT_NAME, "text", kept.name.clone(), "", &on_name) }
                 <p>{ line }<span class="each">{ &kept.day }</span></p>
                 <div class="row-tools">
                     <button type="button" class="tool" onclick={on_open}>{ text::OPEN_KEPT }</button>
+                    <button type="button" class="tool" onclick={on_copy}>{ text::COPY_KEPT }</button>
                     <button type="button" class="tool" onclick={on_remove}>{ text::REMOVE }</button>
                 </div>
             </li>
@@ -112,12 +125,6 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
             <button type="button" class="tool wide" onclick={on_keep}>{ text::KEEP_THIS }</button>
             if removed.is_some() { <p>{ text::REMOVED }{ " " }<button type="button" class="tool" onclick={on_back}>{ text::BRING_BACK }</button></p> }
             <ul class="animals-list">{ for list.iter().enumerate().map(row) }</ul>
-            <h3>{ text::WHAT_IS_WHERE }</h3>
-            <ul class="plain-list">{ for text::WHERE_THINGS_ARE.iter().map(|line| html! { <li key={*line}>{ *line }</li> }) }</ul>
-            { match *steady {
-                None => html! { <button type="button" class="tool" onclick={on_persist}>{ text::ASK_TO_KEEP }</button> },
-                Some(agreed) => html! { <p role="status">{ if agreed { text::WILL_KEEP } else { text::WILL_NOT_KEEP } }</p> },
-            } }
         </section>
     }
 }

@@ -4,6 +4,7 @@
 //! own, as the second page is.
 
 mod compare;
+mod device;
 mod kept;
 mod page;
 mod partners;

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, compare, kept, partners, season, share, wishes};
+use super::{PartProps, compare, device, kept, partners, season, share, wishes};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
@@ -20,15 +20,17 @@ enum Part {
     Compare,
     Share,
     Kept,
+    Device,
 }
 
-const PARTS: [(Part, &str); 6] = [
+const PARTS: [(Part, &str); 7] = [
     (Part::Wishes, text::WISHES),
     (Part::Season, text::SEASON),
     (Part::Partners, text::PARTNERS),
     (Part::Compare, text::COMPARE),
     (Part::Share, text::SHARE),
     (Part::Kept, text::KEPT_PLANS),
+    (Part::Device, text::DEVICE),
 ];
 
 /// The page.
@@ -55,8 +57,9 @@ pub fn AheadPage() -> Html {
                     Part::Season => html! { <season::SeasonCard ..props /> },
                     Part::Partners => html! { <partners::PartnersCard ..props /> },
                     Part::Compare => html! { <compare::Compare ..props /> },
-                    Part::Share => share::view(&props),
+                    Part::Share => html! { <share::Share ..props /> },
                     Part::Kept => html! { <kept::KeptPlans ..props /> },
+                    Part::Device => html! { <device::Device ..props /> },
                 } }
             </main>
         </div>

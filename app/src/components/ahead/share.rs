@@ -5,6 +5,7 @@ use yew::prelude::*;
 
 use super::PartProps;
 use crate::components::code::Code;
+use crate::components::controls::{Choosable, Segments};
 use crate::components::field::tick;
 use crate::platform::{address, clipboard, files, screen, share};
 use crate::store::{Msg, Notice};
@@ -14,11 +15,20 @@ use crate::views::season::what_travels;
 /// The element that fills the screen.
 const CODE: &str = "code";
 
+/// The pages a link can lead to: the one for reading, and the plan's own.
+const PAGES: [&str; 2] = ["read.html", ""];
+
 /// The card.
-pub(super) fn view(props: &PartProps) -> Html {
+#[component]
+pub(super) fn Share(props: &PartProps) -> Html {
+    let whom = use_state(|| 0);
     let state = &props.state;
     let link = state.link();
-    let of_plan = address::of_plan(&link);
+    let of_plan = address::of_page(PAGES[*whom], &link);
+    let on_whom = {
+        let whom = whom.clone();
+        Callback::from(move |place: usize| whom.set(place))
+    };
     let on_names = props.send.reform(Msg::NamesTravel);
     let on_copy = {
         let (send, of_plan) = (props.send.clone(), of_plan.clone());
@@ -45,6 +55,12 @@ pub(super) fn view(props: &PartProps) -> Html {
             <h3>{ text::WHAT_TRAVELS }</h3>
             <ul class="plain-list">{ for what_travels(&state.season, state.names_travel, state.units).into_iter().map(|line| html! { <li key={line.clone()}>{ line }</li> }) }</ul>
             { tick(text::NAMES_TRAVEL, state.names_travel, &on_names) }
+            if address::is_one_file() {
+                <p>{ text::NO_ADDRESS }</p>
+                <button type="button" class="tool wide" onclick={on_file}>{ text::SAVE_PLAN }</button>
+            } else {
+            <Segments label={text::FOR_WHOM} options={text::WHOM.map(Choosable::new).to_vec()} chosen={*whom} on_choose={on_whom} />
+            <p class="hint">{ text::WHOM_HINTS[*whom] }</p>
             <div class="row-tools">
                 if share::is_possible() { <button type="button" class="tool" onclick={on_share}>{ text::SHARE_BY }</button> }
                 <button type="button" class="tool" onclick={on_copy}>{ text::COPY_LINK }</button>
@@ -62,6 +78,7 @@ pub(super) fn view(props: &PartProps) -> Html {
                 },
                 None => html! { <p>{ text::NO_CODE }</p> },
             } }
+            }
         </section>
     }
 }

@@ -9,6 +9,7 @@ mod grinder;
 mod labels;
 mod own_card;
 mod page;
+mod reading;
 mod scale_card;
 mod table_card;
 mod weigh_box;

@@ -4,10 +4,11 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, cautions, dates, files, freezer, grinder, labels, table_card, work_order, wrapping};
+use super::{PartProps, cautions, dates, files, freezer, grinder, labels, reading, table_card, work_order, wrapping};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};
+use crate::platform::address;
 use crate::store::{Msg, State};
 use crate::text;
 use crate::views::kitchen::all_packed;
@@ -36,9 +37,19 @@ const PARTS: [(Part, &str); 8] = [
     (Part::Cautions, text::CAUTIONS),
 ];
 
-/// The page.
+/// The program's page: the table's, or the one for reading.
 #[component]
 pub fn KitchenPage() -> Html {
+    if address::is_page("read.html") {
+        html! { <reading::Reading /> }
+    } else {
+        html! { <Kitchen /> }
+    }
+}
+
+/// The table's page.
+#[component]
+fn Kitchen() -> Html {
     let state = use_reducer(opening);
     use_memory(&state, None);
     use_listeners(&state);

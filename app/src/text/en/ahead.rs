@@ -163,6 +163,17 @@ pub const SHARE: &str = "Share";
 pub const WHAT_TRAVELS: &str = "What goes along";
 /// Names go along only if this is ticked.
 pub const NAMES_TRAVEL: &str = "Titles, names and tags, too";
+/// Who opens the link.
+pub const FOR_WHOM: &str = "For whom";
+/// Who that may be.
+pub const WHOM: [&str; 2] = ["Who works from it", "Who plans on"];
+/// What each of them sees.
+pub const WHOM_HINTS: [&str; 2] = [
+    "Opens to read, the work order first. Their own plan stays as it is.",
+    "Opens the plan itself, to be changed. Their own plan is kept.",
+];
+/// In the one file.
+pub const NO_ADDRESS: &str = "This page was opened from a file, so it has no address that another device could open. Save the plan as a file and hand it on with this one: the other opens it under Table, Files.";
 /// The device's own way.
 pub const SHARE_BY: &str = "Share\u{2026}";
 /// Everything in one file.
@@ -221,6 +232,54 @@ pub const OPEN_KEPT: &str = "Open";
 pub const REMOVED: &str = "Removed.";
 /// Not gone.
 pub const BRING_BACK: &str = "Bring it back";
+/// Another like it.
+pub const COPY_KEPT: &str = "Duplicate";
+/// What the other is called.
+pub fn copy_of(name: &str) -> String {
+    if name.is_empty() { "Copy".into() } else { format!("{name}, copy") }
+}
+
+// This device.
+
+/// The part.
+pub const DEVICE: &str = "This device";
+/// What may be kept.
+pub const HELD: [&str; 8] = [
+    "The plan",
+    "Kept plans",
+    "Done marks at the table",
+    "Label settings",
+    "What you have at home",
+    "Your own figures",
+    "Practice",
+    "A plan that could not be read",
+];
+/// How much of it.
+pub fn characters(count: usize) -> String {
+    if count == 0 { "nothing".into() } else { format!("{count} characters") }
+}
+/// Over being installed.
+pub const INSTALL_HEAD: &str = "Among the apps";
+/// It is.
+pub const IS_INSTALLED: &str = "It is installed on this device, and opens without a browser and without a network.";
+/// What that does.
+pub const INSTALL_HINT: &str = "It then has an icon of its own, and opens without a network.";
+/// Asks the browser for it.
+pub const INSTALL: &str = "Install";
+/// Where the browser has no offer.
+pub const INSTALL_BY_HAND: &str = "This browser does not offer it from here. Look in its own menu for “Install” or “Add to Home Screen”. Without that, too, the page opens without a network after one visit.";
+/// Over forgetting.
+pub const FORGET_HEAD: &str = "Forget everything";
+/// Before it; the name of a page follows.
+pub const FORGET_HINT: &str = "For a device that is not yours. What you shared stays with whom you gave it; a plan you want to keep is saved as a file under";
+/// The first press.
+pub const FORGET_ASK: &str = "Forget everything on this device";
+/// What it means.
+pub const FORGET_SURE: &str = "The plan, the kept plans, done marks, your own figures and every setting are gone from this device for good. Undo cannot bring them back.";
+/// The second press.
+pub const FORGET_ALL: &str = "Yes, forget it all";
+/// The other.
+pub const FORGET_NOT: &str = "No, keep it";
 /// Over what is kept where.
 pub const WHAT_IS_WHERE: &str = "What is kept where";
 /// What is kept where.

@@ -776,3 +776,22 @@ pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     ),
     ("Organs", "Check your state's advisory before eating liver, kidney or other organs."),
 ];
+
+// A plan that was received.
+
+/// The page.
+pub const RECEIVED: &str = "Your work order";
+/// What can be done on it.
+pub const READ_ONLY: &str = "To read only: nothing of yours changes here.";
+/// The way to the page for learning.
+pub const WHERE_CUTS_ARE: &str = "Where the cuts lie, and why";
+/// The way to one's own plan.
+pub const TO_OWN_PLAN: &str = "To your own plan";
+/// The choice.
+pub const YOURS_OR_THEIRS: &str = "Yours or theirs";
+/// There is none.
+pub const IS_YOURS: &str = "This is the plan you have.";
+/// There is one.
+pub const HAVE_OWN: &str = "You have a plan of your own; it stays as it is.";
+/// There is nothing of one's own.
+pub const PLAN_ON: &str = "Plan on from this";

@@ -181,7 +181,20 @@ pub fn memory_error(error: LinkError) -> &'static str {
 
 /// Said after a link was opened over another plan.
 pub const LINK_OPENED: &str =
-    "Opened that plan. Yours is kept: Undo brings it back, and so does Ahead, Kept plans.";
+    "This is the plan of the link. Yours is kept: Undo brings it back, and so does Ahead, Kept plans.";
+/// Back to one's own.
+pub const KEEP_MINE: &str = "Keep mine";
+/// The plan of the link it is.
+pub const OPEN_THEIRS: &str = "Open theirs";
+/// One's own is open, the other on the list.
+pub const KEEP_BOTH: &str = "Keep both";
+/// Said when it is.
+pub const BOTH_KEPT: &str = "Both are kept: yours is open, the other is under Ahead, Kept plans.";
+/// Said when a kept plan was opened.
+pub const KEPT_OPENED: &str =
+    "Opened. The plan that was open is kept in its turn: Undo brings it back, and so does this list.";
+/// Said when no more plans can be kept.
+pub const KEPT_FULL: &str = "60 plans are kept, and no more fit. Remove one, or save this one as a file.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
     "This browser will not remember the plan. It is all in the address: keep the link.";

@@ -163,6 +163,17 @@ pub const SHARE: &str = "Compartir";
 pub const WHAT_TRAVELS: &str = "Qué viaja";
 /// Names go along only if this is ticked.
 pub const NAMES_TRAVEL: &str = "También títulos, nombres y cintillos";
+/// Who opens the link.
+pub const FOR_WHOM: &str = "Para quién";
+/// Who that may be.
+pub const WHOM: [&str; 2] = ["Quien corta con él", "Quien lo sigue planeando"];
+/// What each of them sees.
+pub const WHOM_HINTS: [&str; 2] = [
+    "Se abre para leer, primero la orden de trabajo. Su propio plan queda como está.",
+    "Se abre el plan mismo, para cambiarlo. Su propio plan queda guardado.",
+];
+/// In the one file.
+pub const NO_ADDRESS: &str = "Esta página se abrió desde un archivo, así que no tiene una dirección que otro aparato pueda abrir. Guarda el plan como archivo y entrégalo junto con este: la otra persona lo abre en Mesa, Archivos.";
 /// The device's own way.
 pub const SHARE_BY: &str = "Compartir\u{2026}";
 /// Everything in one file.
@@ -218,6 +229,54 @@ pub const OPEN_KEPT: &str = "Abrir";
 pub const REMOVED: &str = "Quitado.";
 /// Not gone.
 pub const BRING_BACK: &str = "Traerlo de vuelta";
+/// Another like it.
+pub const COPY_KEPT: &str = "Duplicar";
+/// What the other is called.
+pub fn copy_of(name: &str) -> String {
+    if name.is_empty() { "Copia".into() } else { format!("{name}, copia") }
+}
+
+// This device.
+
+/// The part.
+pub const DEVICE: &str = "Este aparato";
+/// What may be kept.
+pub const HELD: [&str; 8] = [
+    "El plan",
+    "Planes guardados",
+    "Marcas de hecho en la mesa",
+    "Ajustes de etiquetas",
+    "Lo que tienes en casa",
+    "Tus propias cifras",
+    "Práctica",
+    "Un plan que no se pudo leer",
+];
+/// How much of it.
+pub fn characters(count: usize) -> String {
+    if count == 0 { "nada".into() } else { format!("{count} caracteres") }
+}
+/// Over being installed.
+pub const INSTALL_HEAD: &str = "Entre las aplicaciones";
+/// It is.
+pub const IS_INSTALLED: &str = "Está instalado en este aparato: se abre sin navegador y sin red.";
+/// What that does.
+pub const INSTALL_HINT: &str = "Así tiene su propio icono y se abre sin red.";
+/// Asks the browser for it.
+pub const INSTALL: &str = "Instalar";
+/// Where the browser has no offer.
+pub const INSTALL_BY_HAND: &str = "Este navegador no lo ofrece desde aquí. Busca en su propio menú «Instalar» o «Agregar a pantalla de inicio». También sin eso la página se abre sin red después de una visita.";
+/// Over forgetting.
+pub const FORGET_HEAD: &str = "Olvidarlo todo";
+/// Before it; the name of a page follows.
+pub const FORGET_HINT: &str = "Para un aparato que no es tuyo. Lo que compartiste sigue con quien lo tiene; un plan que quieras conservar se guarda como archivo en";
+/// The first press.
+pub const FORGET_ASK: &str = "Olvidar todo en este aparato";
+/// What it means.
+pub const FORGET_SURE: &str = "El plan, los planes guardados, las marcas de hecho, tus propias cifras y todos los ajustes se borran de este aparato para siempre. Deshacer no los devuelve.";
+/// The second press.
+pub const FORGET_ALL: &str = "Sí, olvidarlo todo";
+/// The other.
+pub const FORGET_NOT: &str = "No, conservarlo";
 /// Over what is kept where.
 pub const WHAT_IS_WHERE: &str = "Qué se guarda dónde";
 /// What is kept where.

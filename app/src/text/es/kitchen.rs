@@ -813,3 +813,22 @@ pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     ),
     ("Órganos", "Revisa el aviso de tu estado antes de comer hígado, riñón u otros órganos."),
 ];
+
+// A plan that was received.
+
+/// The page.
+pub const RECEIVED: &str = "Tu orden de trabajo";
+/// What can be done on it.
+pub const READ_ONLY: &str = "Solo para leer: aquí no cambia nada tuyo.";
+/// The way to the page for learning.
+pub const WHERE_CUTS_ARE: &str = "Dónde están los cortes, y por qué";
+/// The way to one's own plan.
+pub const TO_OWN_PLAN: &str = "A tu propio plan";
+/// The choice.
+pub const YOURS_OR_THEIRS: &str = "El tuyo o el suyo";
+/// There is none.
+pub const IS_YOURS: &str = "Este es el plan que ya tienes.";
+/// There is one.
+pub const HAVE_OWN: &str = "Tienes un plan propio; queda como está.";
+/// There is nothing of one's own.
+pub const PLAN_ON: &str = "Seguir planeando desde este";

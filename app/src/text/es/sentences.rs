@@ -197,7 +197,21 @@ pub fn memory_error(error: LinkError) -> &'static str {
 
 /// Said after a link was opened over another plan.
 pub const LINK_OPENED: &str =
-    "Se abrió ese plan. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
+    "Este es el plan del enlace. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
+/// Back to one's own.
+pub const KEEP_MINE: &str = "Seguir con el mío";
+/// The plan of the link it is.
+pub const OPEN_THEIRS: &str = "Abrir el suyo";
+/// One's own is open, the other on the list.
+pub const KEEP_BOTH: &str = "Guardar los dos";
+/// Said when it is.
+pub const BOTH_KEPT: &str =
+    "Los dos están guardados: el tuyo está abierto, el otro está en Antes, Planes guardados.";
+/// Said when a kept plan was opened.
+pub const KEPT_OPENED: &str =
+    "Abierto. El plan que estaba abierto también queda guardado: vuelve con Deshacer, y está en esta lista.";
+/// Said when no more plans can be kept.
+pub const KEPT_FULL: &str = "Hay 60 planes guardados y no caben más. Quita uno, o guarda este como archivo.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
     "Este navegador no recordará el plan. Está todo en la dirección: guarda el enlace.";

@@ -1,0 +1,64 @@
+//! A second memory, for a browser that is killed. Chromium writes what [`super::storage`] is told to the disk seconds
+//! later (up to twelve were seen), a response that is kept in a cache at once. Each entry begins with the count of the
+//! write it belongs to; `assets/boot.js` puts back what is newer than the first memory has.
+
+use std::cell::{Cell, RefCell};
+
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{Cache, CacheStorage, Response};
+
+use super::window;
+
+/// The name of the cache; `assets/boot.js` knows it, too.
+const JOURNAL: &str = "hindsaddle.journal";
+
+thread_local! {
+    /// What is still to be written, the latest of each name.
+    static WAITING: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
+    /// Whether it is being written.
+    static WRITING: Cell<bool> = const { Cell::new(false) };
+}
+
+/// Where there is one: pages of an insecure address have none.
+fn caches() -> Option<CacheStorage> {
+    window()?.caches().ok().filter(|caches| !caches.is_undefined())
+}
+
+/// Writes a text under a name, after what waits already. A browser that refuses has the first memory.
+pub(super) fn write(name: &'static str, text: String) {
+    let Some(caches) = caches() else { return };
+    WAITING.with_borrow_mut(|waiting| {
+        waiting.retain(|(other, _)| *other != name);
+        waiting.push((name, text));
+    });
+    if WRITING.replace(true) {
+        return;
+    }
+    spawn_local(async move {
+        while let Some((name, text)) =
+            WAITING.with_borrow_mut(|waiting| (!waiting.is_empty()).then(|| waiting.remove(0)))
+        {
+            let _ = put(&caches, name, &text).await;
+        }
+        WRITING.set(false);
+    });
+}
+
+async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValue> {
+    let cache: Cache = JsFuture::from(caches.open(JOURNAL)).await?.unchecked_into();
+    JsFuture::from(cache.put_with_str(name, &Response::new_with_opt_str(Some(text))?)).await?;
+    Ok(())
+}
+
+/// Forgets all of it; calls `then` when it is gone, or at once where there is none.
+pub(super) fn forget(then: impl FnOnce() + 'static) {
+    WAITING.with_borrow_mut(Vec::clear);
+    let forgotten = caches().map(|caches| JsFuture::from(caches.delete(JOURNAL)));
+    spawn_local(async move {
+        if let Some(forgotten) = forgotten {
+            let _ = forgotten.await;
+        }
+        then();
+    });
+}
