@@ -1,5 +1,5 @@
 // Owns a look at the built page, for whoever changes it: opens dist/ in a headless browser and saves a picture.
-//   node .dev/look.mjs OUT.png [--at '#LINK'] [--size 360x740] [--theme light|dark|forced] [--full]
+//   node .dev/look.mjs OUT.png [--at '#LINK'] [--size 360x740] [--theme light|dark|forced] [--language es] [--full]
 //                      [--press 'BUTTON NAME'] [--run 'JAVASCRIPT'] [--print]
 // --press and --run may be repeated and happen in their order; what --run returns is shown.
 // --full takes the whole page instead of one screen. --print saves the pages on paper: OUT.pdf, and a PNG of each.
@@ -27,7 +27,7 @@ try {
 
 /** What the command line asks for. */
 function read(words) {
-  const wanted = { out: undefined, at: "", width: 360, height: 740, theme: "light", full: false, print: false, acts: [] };
+  const wanted = { out: undefined, at: "", width: 360, height: 740, theme: "light", language: undefined, full: false, print: false, acts: [] };
   while (words.length > 0) {
     const word = words.shift();
     if (word === "--at") wanted.at = words.shift();
@@ -35,6 +35,7 @@ function read(words) {
     else if (word === "--theme") wanted.theme = words.shift();
     else if (word === "--press") wanted.acts.push({ press: words.shift() });
     else if (word === "--run") wanted.acts.push({ run: words.shift() });
+    else if (word === "--language") wanted.language = words.shift();
     else if (word === "--full") wanted.full = true;
     else if (word === "--print") wanted.print = true;
     else wanted.out = word;
@@ -68,10 +69,14 @@ async function press(name) {
   await browser.devtools("Input.dispatchMouseEvent", { type: "mouseReleased", ...at });
 }
 
-async function take({ out, at, width, height, theme, full, print, acts }) {
+async function take({ out, at, width, height, theme, language, full, print, acts }) {
   await browser.devtools("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: 1, mobile: width < 700 });
   const features = theme === "forced" ? [{ name: "forced-colors", value: "active" }] : [{ name: "prefers-color-scheme", value: theme }];
   await browser.devtools("Emulation.setEmulatedMedia", { features });
+  if (language) {
+    const userAgent = await browser.run("navigator.userAgent");
+    await browser.devtools("Emulation.setUserAgentOverride", { userAgent, acceptLanguage: language });
+  }
   await browser.visit(address + at);
   // The starting note goes away when the page has started.
   await browser.run("new Promise((started) => (function look() { document.getElementById('start') ? requestAnimationFrame(look) : started(0); })())");

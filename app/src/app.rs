@@ -100,7 +100,11 @@ pub(crate) fn own() -> Option<Season> {
 /// Makes a plan that was received the one that is worked on; one's own is put aside before. False if the browser refuses
 /// to remember, and then nothing has changed.
 pub(crate) fn adopt(theirs: &Season) -> bool {
-    let aside = own().is_none_or(|mine| mine == example() || put_aside(&mine));
+    let aside = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
+        None => true,
+        Some((Ok(mine), _)) => mine == example() || put_aside(&mine),
+        Some((Err(_), unreadable)) => storage::write(storage::SET_ASIDE, &unreadable),
+    };
     aside && storage::write(storage::PLAN, &link::write(theirs, Names::Included))
 }
 

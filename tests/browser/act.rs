@@ -71,6 +71,37 @@ pub(crate) fn key(page: &Page, key: Key) {
     done(page);
 }
 
+/// Goes on by the Tab key to what has this name, as who has no pointer does.
+#[track_caller]
+pub(crate) fn tab_to(page: &Page, name: &str) {
+    let mut passed = Vec::new();
+    while passed.len() < MOST_STOPS {
+        strike(page, Key::Tab);
+        let focused = page.script(
+            "(({ activeElement: here, body }) => here === body ? '' : (here.getAttribute('aria-label') ?? here.labels?.[0]?.innerText ?? here.innerText ?? '').trim())(document)",
+        );
+        let focused = focused.as_str().unwrap_or_default().to_owned();
+        // A mark may stand before the name.
+        if focused.lines().any(|line| line.starts_with(name)) {
+            return done(page);
+        }
+        passed.push(focused);
+    }
+    panic!("Tab never comes to {name}; it stops at: {}", passed.join(" | "));
+}
+
+/// More stops than any page has.
+const MOST_STOPS: usize = 250;
+
+/// Types where the focus is.
+#[track_caller]
+pub(crate) fn type_in(page: &Page, text: &str) {
+    for letter in text.chars() {
+        strike(page, Key::Letter(letter));
+    }
+    done(page);
+}
+
 /// Goes back in the history, as the browser's button does.
 #[track_caller]
 pub(crate) fn go_back(page: &Page) {

@@ -3,6 +3,7 @@
 
 use std::env;
 use std::io::{BufRead, BufReader};
+use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::thread;
 use std::time::Duration;
@@ -28,11 +29,13 @@ pub(crate) struct Driver {
     chromedriver: Child,
     agent: ureq::Agent,
     session: String,
+    /// The browser's own process.
+    browser: u64,
 }
 
 impl Driver {
-    /// Starts a browser with a profile of its own.
-    pub(crate) fn start() -> Self {
+    /// Starts a browser with a profile of its own, which goes with it, or with one that stays in a folder.
+    pub(crate) fn start(profile: Option<&Path>) -> Self {
         let program = env::var("CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned());
         let (chromedriver, port) = chromedriver(&program);
         let agent = ureq::Agent::config_builder()
@@ -41,19 +44,29 @@ impl Driver {
             .build()
             .new_agent();
         // From here on a panic must end the chromedriver too, so it is owned before the session is asked for.
-        let mut driver = Self { chromedriver, agent, session: format!("http://127.0.0.1:{port}/session") };
+        let session = format!("http://127.0.0.1:{port}/session");
+        let mut driver = Self { chromedriver, agent, session, browser: 0 };
+        let mut flags = CHROMIUM_FLAGS.map(str::to_owned).to_vec();
+        flags.extend(profile.map(|folder| format!("--user-data-dir={}", folder.display())));
         let answer = driver
             .post(
                 "",
                 &json!({ "capabilities": { "alwaysMatch": {
-                    "goog:chromeOptions": { "args": CHROMIUM_FLAGS },
+                    "goog:chromeOptions": { "args": flags },
                     "goog:loggingPrefs": { "browser": "ALL" },
                 } } }),
             )
             .unwrap_or_else(|error| panic!("cannot start Chromium: {error}"));
         let id = answer["sessionId"].as_str().expect("a new session has an id");
         driver.session = format!("{}/{id}", driver.session);
+        driver.browser = answer["capabilities"]["goog:processID"].as_u64().expect("a browser has a process");
         driver
+    }
+
+    /// Ends the browser as a dead battery would: at once, and nothing is tidied up.
+    pub(crate) fn kill(self) {
+        let killed = Command::new("kill").args(["-9", &self.browser.to_string()]).status();
+        assert!(killed.is_ok_and(|status| status.success()), "the browser could not be killed");
     }
 
     /// Sends a `WebDriver` command, for the few things that `DevTools` has no word for.

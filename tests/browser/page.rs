@@ -22,6 +22,8 @@ pub(crate) struct Screen {
 impl Screen {
     /// A small phone, held upright.
     pub(crate) const PHONE: Self = Self { width: 360, height: 740, touch: true };
+    /// The narrowest there is: WCAG 2.2, 1.4.10, which is also a desk's 1280 pixels at 400 %.
+    pub(crate) const NARROW: Self = Self { width: 320, height: 256, touch: false };
     /// A desk monitor with a mouse.
     pub(crate) const DESKTOP: Self = Self { width: 1440, height: 900, touch: false };
 }
@@ -104,8 +106,26 @@ impl Page {
         page
     }
 
+    /// A first visit with a profile that stays in a folder when the browser ends.
+    #[track_caller]
+    pub(crate) fn open_with_profile(screen: Screen, profile: &Path) -> Self {
+        Self::start_with(Arc::new(Site::start()), screen, Some(profile)).opened("")
+    }
+
+    /// The browser is killed in the middle of what it does, and the same page opened again with the same profile.
+    #[track_caller]
+    pub(crate) fn killed_and_opened_again(self, profile: &Path) -> Self {
+        let Self { driver, site, screen } = self;
+        driver.kill();
+        Self::start_with(site, screen, Some(profile)).opened("")
+    }
+
     fn start(site: Arc<Site>, screen: Screen) -> Self {
-        let page = Self { driver: Driver::start(), site, screen };
+        Self::start_with(site, screen, None)
+    }
+
+    fn start_with(site: Arc<Site>, screen: Screen, profile: Option<&Path>) -> Self {
+        let page = Self { driver: Driver::start(profile), site, screen };
         page.resize(screen);
         page
     }
@@ -214,11 +234,44 @@ impl Page {
         self.devtools("Emulation.setEmulatedMedia", &json!({ "features": dark }));
     }
 
+    /// Shows the page to someone who asks for more contrast, as in the sun.
+    #[track_caller]
+    pub(crate) fn prefer_contrast(&self, dark: bool) {
+        let scheme = if dark { "dark" } else { "light" };
+        let asked = json!([
+            { "name": "prefers-contrast", "value": "more" },
+            { "name": "prefers-color-scheme", "value": scheme },
+        ]);
+        self.devtools("Emulation.setEmulatedMedia", &json!({ "features": asked }));
+    }
+
     /// Shows the page in the few colours that its reader chose.
     #[track_caller]
     pub(crate) fn force_colours(&self) {
         let forced = json!([{ "name": "forced-colors", "value": "active" }]);
         self.devtools("Emulation.setEmulatedMedia", &json!({ "features": forced }));
+    }
+
+    /// Shows the page to someone whose browser writes everything twice as large.
+    #[track_caller]
+    pub(crate) fn double_the_text(&self) {
+        // The browser's own setting is out of reach of a test; a page that measures in `rem` cannot tell the two apart.
+        let double = "addEventListener('DOMContentLoaded', () => { document.documentElement.style.fontSize = '200%'; });";
+        self.devtools("Page.addScriptToEvaluateOnNewDocument", &json!({ "source": double }));
+        self.reload();
+    }
+
+    /// Puts the device's clock and place on earth elsewhere: milliseconds since 1970, and a zone of the tz database.
+    #[track_caller]
+    pub(crate) fn set_clock(&self, milliseconds: i64, zone: &str) {
+        self.devtools("Emulation.setTimezoneOverride", &json!({ "timezoneId": zone }));
+        let clock = format!(
+            "(() => {{ const True = Date; const start = True.now(); \
+              globalThis.Date = class extends True {{ \
+                constructor(...parts) {{ if (parts.length) super(...parts); else super({milliseconds} + True.now() - start); }} \
+                static now() {{ return {milliseconds} + True.now() - start; }} }}; }})()"
+        );
+        self.devtools("Page.addScriptToEvaluateOnNewDocument", &json!({ "source": clock }));
     }
 
     /// Shows the page as it goes to paper.

@@ -89,20 +89,31 @@ fn product_row(row: &ProductRow, explain: &Callback<MouseEvent>) -> Html {
     html! {
         <tr key={row.product.id()}>
             <th scope="row"><span class={classes!("swatch", format!("is-{}", row.product.id()))} aria-hidden="true">{ text::product_mark(row.product) }</span>{ name }<span class="each">{ &row.each }</span></th>
-            <td><button type="button" class="number" onclick={explain.clone()}>{ &row.packs }<span class="unseen">{ " " }{ text::product_packages(row.product) }</span>{ how() }</button><span class="ends">{ &row.pack_ends }</span></td>
+            <td><button type="button" class="number" onclick={explain.clone()}>{ &row.packs }<span class="unseen">{ " " }{ text::product_packages(row.product) }</span>{ how() }</button><span class="ends">{ &row.pack_ends }</span>{ span(row.span) }</td>
             <td>{ &row.mass }<span class="ends">{ &row.mass_ends }</span></td>
         </tr>
     }
 }
 
+/// A count and its range, on the scale that all rows share.
+fn span(parts: [f64; 3]) -> Html {
+    let [low, likely, high] = parts.map(|part| (part * 100.0).round() as u32);
+    html! { <svg class="span" viewBox="-4 0 108 8" aria-hidden="true"><path d={format!("M{low} 4H{high}")} /><circle cx={likely.to_string()} cy="4" r="3" /></svg> }
+}
+
+/// A line of the ledger. Its bar is part of a flow: light what goes on to the next line, dark what leaves here.
 fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
     let name = text::line(row.line);
-    let width = format!("{}", (row.part * 1000.0).round() as u32);
+    let per_mille = |part: f64| (part * 1000.0).round() as u32;
+    let (goes_on, part) = match row.line {
+        Line::Live | Line::TakeHome => (0, per_mille(row.part)),
+        _ => (per_mille(row.left), per_mille(row.part)),
+    };
     html! {
         <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
             <button type="button" class="ledger-row" onclick={explain.clone()}>
                 <span class="ledger-name">{ name }</span>
-                <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><rect width={width} height="10" /></svg>
+                <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><path class="goes-on" d={format!("M0 0H{goes_on}V10H0Z")} /><path d={format!("M{goes_on} 0h{part}v10h-{part}Z")} /></svg>
                 <span class="ledger-mass">{ &row.mass }</span>
                 <span class="ends">{ &row.ends }</span>
                 { how() }

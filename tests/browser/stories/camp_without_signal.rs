@@ -41,27 +41,60 @@ fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the link opens");
 }
 
-/// Nothing is asked of anybody but the page's own site, and the content security policy, which forbids it and
+/// Nothing is asked of anybody but the page's own site, on any page, and the content security policy, which forbids it and
 /// would say so in the log, is there.
 #[test]
 fn nothing_is_fetched_from_elsewhere() {
-    let page = kept(Screen::DESKTOP);
-    act::press(&page, Role::Button, "Save");
-    act::press(&page, Role::Button, "Drawing (SVG)");
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
-    for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
-        act::press(&page, Role::Button, part);
+    for language in ["en", "es"] {
+        let page = Page::open_in_language(Screen::DESKTOP, language, "");
+        for name in ["index.html", "kitchen.html", "ahead.html", "learn.html", "read.html#1DCBVDKh____-izo"] {
+            page.go_to(name);
+            see::shown(&page, Role::Main, Name::Any);
+            for part in see::names(&page, Role::Button) {
+                // Every part of the page that has parts.
+                let is_part = format!(
+                    "[...document.querySelectorAll('.parts button')].find(one => one.innerText === {part:?})?.click(); true"
+                );
+                page.script(&is_part);
+                page.settle();
+            }
+            let asked = page.script(
+                "performance.getEntriesByType('resource').concat(performance.getEntriesByType('navigation')).map(entry => entry.name)",
+            );
+            let asked: Vec<&str> =
+                asked.as_array().into_iter().flatten().filter_map(|name| name.as_str()).collect();
+            assert!(asked.len() > 4, "{name}: nothing was recorded: {asked:?}");
+            let own = page.script("location.origin + '/'");
+            let foreign: Vec<_> =
+                asked.iter().filter(|name| !own.as_str().is_some_and(|own| name.starts_with(own))).collect();
+            assert!(foreign.is_empty(), "{name}: {foreign:?}");
+            let policy = page.script("document.querySelector('meta[http-equiv]').content");
+            assert!(
+                policy.as_str().is_some_and(|policy| policy.starts_with("default-src 'none'")),
+                "{policy}"
+            );
+        }
+        assert_eq!(
+            page.script("fetch('https://example.org/').then(() => 'sent', () => 'refused')"),
+            "refused"
+        );
+        // That refusal is the one complaint there has to be.
+        assert!(page.complaints().iter().all(|complaint| complaint.contains("example.org")));
     }
-    let foreign = page.script(
-        "performance.getEntriesByType('resource').map(entry => entry.name).filter(name => !name.startsWith(location.origin + '/'))",
-    );
-    assert_eq!(foreign.as_array().map(Vec::len), Some(0), "{foreign}");
-    let policy = page.script("document.querySelector('meta[http-equiv]').content");
-    assert!(policy.as_str().is_some_and(|policy| policy.starts_with("default-src 'none'")), "{policy}");
-    assert_eq!(page.script("fetch('https://example.org/').then(() => 'sent', () => 'refused')"), "refused");
-    // That refusal is the one complaint there has to be.
-    assert!(page.complaints().iter().all(|complaint| complaint.contains("example.org")));
+}
+
+/// The browser offers to install the page as soon as it is kept for later; the page asks only when its reader does.
+#[test]
+fn the_page_is_installed_only_when_that_is_asked_for() {
+    let page = kept(Screen::PHONE);
+    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Button, "This device");
+    see::shown(&page, Role::Button, "Install");
+    page.script("installing.prompt = () => { globalThis.asked = true; }; true");
+    act::press(&page, Role::Button, "Install");
+    assert_eq!(page.script("globalThis.asked === true && installing === undefined"), true);
+    see::gone(&page, Role::Button, "Install");
+    see::says(&page, Role::Region, Name::from("This device"), "Add to Home Screen");
 }
 
 #[test]
@@ -76,7 +109,8 @@ fn a_newer_build_waits_until_it_is_asked_for() {
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "nothing is interrupted");
     act::press(&page, Role::Button, "Open it now");
     page.until("the newer build", || {
-        let builds = page.script("caches.keys()");
+        let builds =
+            page.script("caches.keys().then(names => names.filter(name => name.startsWith('hindsaddle-')))");
         let newer = builds.as_array().is_some_and(|names| {
             names.len() == 1 && names[0].as_str().is_some_and(|name| name.starts_with("hindsaddle-newer-"))
         });

@@ -2,7 +2,7 @@
 //! phone's width and a desk's.
 
 use crate::act;
-use crate::find::{Role, starting};
+use crate::find::{Name, Role, starting};
 use crate::page::{Page, Screen};
 use crate::see;
 
@@ -17,6 +17,7 @@ fn axe() -> String {
 #[track_caller]
 fn look(page: &Page, axe: &str, screen: &str) {
     page.settle();
+    see::no_sideways_scrolling(page);
     page.script(&format!("{axe}; true"));
     let found = page.script(
         "axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }, \
@@ -68,10 +69,29 @@ fn third_page(page: &Page, axe: &str, light: &str) {
     act::press(page, Role::Link, "Ahead");
     act::press(page, Role::Button, "Season");
     act::press(page, Role::Button, "Add an animal cut the same way");
-    for part in ["Wishes", "Season", "Partners", "Compare", "Share", "Kept plans"] {
+    for part in ["Wishes", "Season", "Partners", "Compare", "Share", "Kept plans", "This device"] {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
     }
+    act::press(page, Role::Button, "Forget everything on this device");
+    look(page, axe, &format!("{light}: before everything is forgotten"));
+}
+
+/// A plan that was received, by one who has none and by one who has, and one that cannot be read.
+fn page_for_reading(page: &Page, axe: &str, light: &str) {
+    let mine = page.fragment();
+    page.go_to("read.html#1DCBVDKh____-izo");
+    see::shown(page, Role::Heading, "Your work order");
+    look(page, axe, &format!("{light}: another's plan is read"));
+    page.go_to(&format!("read.html{mine}"));
+    see::says(page, Role::Region, Name::from("Yours or theirs"), "the plan you have");
+    look(page, axe, &format!("{light}: one's own plan is read"));
+    page.go_to("read.html#9later");
+    look(page, axe, &format!("{light}: a plan that cannot be read"));
+    page.go_to(&mine);
+    page.go_to("#1DCBVDKh____-izo");
+    see::shown(page, Role::Button, "Keep both");
+    look(page, axe, &format!("{light}: a link took the place of a plan"));
 }
 
 /// Every part of the fourth page, with every kind of answer.
@@ -120,6 +140,7 @@ fn every_state_in_light_on_a_desk() {
     second_page(&page, &axe, "light, desk");
     third_page(&page, &axe, "light, desk");
     fourth_page(&page, &axe, "light, desk");
+    page_for_reading(&page, &axe, "light, desk");
 }
 
 #[test]
@@ -130,6 +151,7 @@ fn every_state_in_the_dark_on_a_phone() {
     second_page(&page, &axe, "dark, phone");
     third_page(&page, &axe, "dark, phone");
     fourth_page(&page, &axe, "dark, phone");
+    page_for_reading(&page, &axe, "dark, phone");
 }
 
 #[test]
@@ -140,4 +162,47 @@ fn every_state_in_forced_colours() {
     second_page(&page, &axe, "forced colours");
     third_page(&page, &axe, "forced colours");
     fourth_page(&page, &axe, "forced colours");
+    page_for_reading(&page, &axe, "forced colours");
+}
+
+#[test]
+fn every_state_in_text_twice_as_large() {
+    let (page, axe) = (Page::open(Screen::PHONE), axe());
+    page.double_the_text();
+    first_page(&page, &axe, "large text");
+    second_page(&page, &axe, "large text");
+    third_page(&page, &axe, "large text");
+    fourth_page(&page, &axe, "large text");
+    page_for_reading(&page, &axe, "large text");
+}
+
+#[test]
+fn every_state_at_four_times_the_size() {
+    let (page, axe) = (Page::open(Screen::NARROW), axe());
+    first_page(&page, &axe, "400 %");
+    second_page(&page, &axe, "400 %");
+    third_page(&page, &axe, "400 %");
+    fourth_page(&page, &axe, "400 %");
+    page_for_reading(&page, &axe, "400 %");
+}
+
+/// WCAG 2.2, 1.4.6 (AAA): seven to one, for whoever asks for more contrast.
+#[test]
+fn in_the_sun_text_stands_out_seven_to_one() {
+    let axe = axe();
+    for dark in [false, true] {
+        let page = Page::open(Screen::PHONE);
+        page.prefer_contrast(dark);
+        for name in ["", "kitchen.html", "ahead.html", "learn.html", "read.html#1DCBVDKh____-izo"] {
+            page.go_to(name);
+            see::shown(&page, Role::Main, Name::Any);
+            page.script(&format!("{axe}; true"));
+            let found = page.script(
+                "axe.run(document, { runOnly: { type: 'rule', values: ['color-contrast-enhanced'] } }) \
+                  .then(result => [result.passes.flatMap(rule => rule.nodes).length, result.violations.flatMap(rule => rule.nodes.map(node => `${node.target} ${node.failureSummary}`))])",
+            );
+            assert!(found[0].as_u64() > Some(4), "{name}: nothing was looked at");
+            assert_eq!(found[1].as_array().map(Vec::len), Some(0), "{name}, dark {dark}: {}", found[1]);
+        }
+    }
 }

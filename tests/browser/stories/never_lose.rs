@@ -5,6 +5,7 @@ use crate::act;
 use crate::find::{Name, Role};
 use crate::page::{Page, Screen};
 use crate::see;
+use crate::stories::go_to_the_freezer::Folder;
 
 fn tally(page: &Page) -> String {
     see::text(page, Role::Status, Name::from("Tally"))
@@ -75,17 +76,61 @@ fn a_full_memory_is_said_and_the_address_has_the_plan() {
     assert_eq!(tally(&other), edited);
 }
 
-/// A fault of the program is put in from outside, as an event of the kind a stopped program raises.
+/// The document refuses a new element, on which the framework panics: a real stop of the program, not an event that looks
+/// like one.
 #[test]
 fn a_program_that_stops_says_so_and_offers_the_same_plan() {
     let page = Page::open(Screen::PHONE);
     act::choose(&page, "Knuckle becomes", "Grind");
     let edited = tally(&page);
-    page.script("dispatchEvent(new ErrorEvent('error', { error: new WebAssembly.RuntimeError('unreachable') })); true");
+    page.script("Node.prototype.insertBefore = () => { throw new Error('refused'); }; true");
+    page.script("document.querySelector('.tally-toggle').click(); document.querySelector('[aria-label=\"Undo\"]').click(); document.querySelector('.figure').click(); true");
+    page.until("the program to stop", || {
+        let complaints = page.complaints();
+        if complaints.iter().any(|complaint| complaint.contains("unreachable")) {
+            Ok(())
+        } else {
+            Err(complaints.join("\n"))
+        }
+    });
     see::says(&page, Role::Alert, Name::Any, "Nothing you decided is lost");
     act::press(&page, Role::Button, "Open the same plan again");
     see::gone(&page, Role::Button, "Open the same plan again");
     assert_eq!(tally(&page), edited);
+}
+
+/// A link that is pasted over a plan makes a step in the browser's history; both ways along it are ways to a plan.
+#[test]
+fn back_and_forward_lead_from_plan_to_plan() {
+    let page = Page::open(Screen::DESKTOP);
+    act::choose(&page, "Knuckle becomes", "Stew");
+    let (mine, says) = (page.fragment_of_plan(), tally(&page));
+    page.go_to("#1DCBVDKh____-izo");
+    see::shown(&page, Role::Button, "Keep both");
+    let theirs = tally(&page);
+    assert_ne!(theirs, says);
+    act::go_back(&page);
+    page.until("one's own plan", || if tally(&page) == says { Ok(()) } else { Err(tally(&page)) });
+    assert_eq!(page.fragment_of_plan(), mine);
+    page.script("history.forward()");
+    page.until("the other plan", || if tally(&page) == theirs { Ok(()) } else { Err(tally(&page)) });
+    act::press(&page, Role::Button, "Undo");
+    assert_eq!(tally(&page), says);
+}
+
+#[test]
+fn a_name_of_ten_thousand_letters_is_cut_and_breaks_nothing() {
+    let page = Page::open(Screen::PHONE);
+    page.script("(field => { field.value = 'W\u{1F98C}\u{202e}x '.repeat(2000); field.dispatchEvent(new Event('input', { bubbles: true })); field.dispatchEvent(new Event('change', { bubbles: true })); })(document.querySelector('[aria-label=\"Title of the plan\"]')); true");
+    page.settle();
+    see::no_sideways_scrolling(&page);
+    for way in ["Ahead", "Table", "Learn", "Plan"] {
+        act::press(&page, Role::Link, way);
+        see::shown(&page, Role::Main, Name::Any);
+        see::no_sideways_scrolling(&page);
+    }
+    let plan = page.script("localStorage.getItem('hindsaddle.plan')");
+    assert!(plan.as_str().is_some_and(|plan| plan.len() < 400), "{plan}");
 }
 
 #[test]
@@ -104,4 +149,104 @@ fn names_that_look_like_code_stay_words() {
         assert_eq!(marked.as_u64(), Some(0), "{name}");
         page.expect_no_complaint();
     }
+}
+
+/// Chromium keeps what a page tells it to remember in its own memory for seconds; the battery does not wait. Ten edits,
+/// and the browser is killed right after the last.
+#[test]
+fn a_browser_that_is_killed_loses_no_edit() {
+    let folder = Folder::new("killed");
+    let page = Page::open_with_profile(Screen::DESKTOP, &folder.0);
+    for (muscle, cut) in [
+        ("Knuckle", "Grind"),
+        ("Neck", "Stew"),
+        ("Eye of round", "Steak"),
+        ("Shoulder clod", "Grind"),
+        ("Backstrap", "Chop"),
+        ("Neck", "Grind"),
+        ("Top round", "Roast"),
+        ("Knuckle", "Stew"),
+        ("Sirloin", "Roast"),
+        ("Knuckle", "Steak"),
+    ] {
+        act::choose(&page, Name::from(&format!("{muscle} becomes")), cut);
+    }
+    let edited = tally(&page);
+    // The second memory takes a moment, too: what counts is that it is there long before the first.
+    let plan = page.script("localStorage.getItem('hindsaddle.plan')");
+    page.until("the last edit in the second memory", || {
+        let kept = page.script(
+            "caches.match('hindsaddle.plan', { cacheName: 'hindsaddle.journal' }).then(kept => kept?.text() ?? '').then(text => text.split('\\n')[1])",
+        );
+        if kept == plan { Ok(()) } else { Err(kept.to_string()) }
+    });
+    let page = page.killed_and_opened_again(&folder.0);
+    assert_eq!(tally(&page), edited);
+}
+
+/// Days are the reader's own, an hour before and after the clocks change, and with a clock that is decades off.
+#[test]
+fn the_clock_may_be_wrong_or_change() {
+    // The first and third change in spring and autumn (US rules since 2007), Santiago's at midnight; from memory, and
+    // the browser's own tz database is what answers.
+    for (milliseconds, zone, day) in [
+        (1_772_955_000_000, "America/Chicago", "2026-03-08"),
+        (1_772_958_600_000, "America/Chicago", "2026-03-08"),
+        (1_793_514_600_000, "America/Chicago", "2026-11-01"),
+        (1_788_667_800_000, "America/Santiago", "2026-09-06"),
+        (0, "America/Chicago", "1969-12-31"),
+        (7_258_118_400_000, "Pacific/Kiritimati", "2200-01-01"),
+    ] {
+        let page = Page::open(Screen::DESKTOP);
+        page.set_clock(milliseconds, zone);
+        page.reload();
+        act::press(&page, Role::Link, "Ahead");
+        act::press(&page, Role::Button, "Kept plans");
+        act::press(&page, Role::Button, "Keep the plan that is open");
+        see::says(&page, Role::Region, Name::from("Kept plans"), day);
+        // The days of the kitchen are those that are entered: the clock has no say in them.
+        act::press(&page, Role::Link, "Table");
+        act::press(&page, Role::Button, "Labels");
+        page.script("(field => { field.value = '2026-11-01'; field.dispatchEvent(new Event('change', { bubbles: true })); })(document.querySelectorAll('input[type=date]')[1]); true");
+        see::says(&page, Role::Region, Name::from("At its best until"), "2027");
+        let folder = Folder::new(&format!("clock-{milliseconds}"));
+        page.save_into(&folder.0);
+        act::press(&page, Role::Button, "Best-by reminders (.ics)");
+        let calendar = folder.saved(&page, "hindsaddle.ics", "END:VCALENDAR\r\n");
+        assert!(calendar.contains("DTSTART;VALUE=DATE:20270501"), "{calendar}");
+    }
+}
+
+#[test]
+fn everything_is_forgotten_only_when_that_is_meant() {
+    let page = Page::open(Screen::PHONE);
+    act::choose(&page, "Knuckle becomes", "Grind");
+    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Button, "This device");
+    see::says(&page, Role::Region, Name::from("This device"), "characters");
+    act::press(&page, Role::Button, "Forget everything on this device");
+    act::press(&page, Role::Button, "No, keep it");
+    assert_ne!(page.script("localStorage.length").as_u64(), Some(0));
+    act::press(&page, Role::Button, "Forget everything on this device");
+    act::press(&page, Role::Button, "Yes, forget it all");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    let fresh = Page::open(Screen::PHONE);
+    assert_eq!(tally(&page), tally(&fresh), "the example is back");
+    page.reload();
+    assert_eq!(tally(&page), tally(&fresh));
+}
+
+#[test]
+fn a_kept_plan_is_duplicated_under_a_name_of_its_own() {
+    let page = Page::open(Screen::PHONE);
+    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Button, "Kept plans");
+    act::press(&page, Role::Button, "Keep the plan that is open");
+    act::fill(&page, Role::Textbox, "Name", "north ridge");
+    act::press(&page, Role::Heading, "Kept plans");
+    act::press(&page, Role::Button, "Duplicate");
+    let names = page.script(
+        "[...document.querySelectorAll('.season-animal input')].map(field => field.value).join('; ')",
+    );
+    assert_eq!(names, "north ridge; north ridge, copy");
 }

@@ -36,6 +36,8 @@ fn the_code_on_the_screen_leads_to_the_plan() {
             page.prefer_dark();
         }
         at(&page, "Share");
+        // One who works from it reads it; one who plans on gets the plan itself.
+        act::press(&page, Role::Button, if dark { "Who plans on" } else { "Who works from it" });
         see::says(&page, Role::Region, Name::from("Share"), "No title, owner, name or tag");
         see::no_sideways_scrolling(&page);
         let folder = Folder::new(if dark { "code-dark" } else { "code-light" });
@@ -43,7 +45,8 @@ fn the_code_on_the_screen_leads_to_the_plan() {
         page.settle();
         let picture = folder.0.join("screen.png");
         page.screenshot(&picture.to_string_lossy());
-        let plan = page.script("location.origin + '/' + location.hash");
+        let leads_to = if dark { "/" } else { "/read.html" };
+        let plan = page.script(&format!("location.origin + '{leads_to}' + location.hash"));
         let plan = plan.as_str().unwrap_or_default();
         assert!(plan.contains('#'), "{plan}");
         assert_eq!(run("zbarimg", &["--quiet", "--raw", "screen.png"], &folder.0).trim(), plan);

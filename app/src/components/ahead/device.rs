@@ -31,7 +31,8 @@ pub(super) fn Device(props: &PartProps) -> Html {
             move || drop(listener)
         });
     }
-    let persist = |steady: UseStateHandle<Option<bool>>| storage::persist(move |agreed| steady.set(Some(agreed)));
+    let persist =
+        |steady: UseStateHandle<Option<bool>>| storage::persist(move |agreed| steady.set(Some(agreed)));
     let on_persist = {
         let steady = steady.clone();
         Callback::from(move |_: MouseEvent| persist(steady.clone()))

@@ -44,7 +44,11 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
                 // Whoever keeps plans wants them to stay: now is the moment to ask the browser not to clear them.
                 storage::persist(|_| ());
             } else {
-                send.emit(Msg::Say(if read().len() < MOST_KEPT { Notice::NotRemembered } else { Notice::KeptFull }));
+                send.emit(Msg::Say(if read().len() < MOST_KEPT {
+                    Notice::NotRemembered
+                } else {
+                    Notice::KeptFull
+                }));
             }
             list.set(read());
         })

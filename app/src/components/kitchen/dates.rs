@@ -48,7 +48,8 @@ fn table(props: &PartProps) -> Html {
             rows.iter().map(|(form, until)| (*form, until.label)).collect();
         Callback::from(move |_: MouseEvent| {
             let (year, month, day, [hour, minute, second]) = clock::now_utc();
-            let Ok(date) = hindsaddle_model::dates::Date::new(year, month, day) else { return };
+            // A clock that is decades off is no reason to give no file: it only says when the file was made.
+            let date = hindsaddle_model::dates::Date::new(year, month, day).unwrap_or(packed);
             let words: Vec<(String, String)> =
                 dates.iter().map(|(form, _)| (format!("{form:?}"), text::reminder(*form))).collect();
             let reminders: Vec<Reminder> = dates

@@ -4,7 +4,9 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::{PartProps, cautions, dates, files, freezer, grinder, labels, reading, table_card, work_order, wrapping};
+use super::{
+    PartProps, cautions, dates, files, freezer, grinder, labels, reading, table_card, work_order, wrapping,
+};
 use crate::app::{opening, use_listeners, use_memory};
 use crate::components::NoticeBar;
 use crate::components::header::{Place, page_header, parts};

@@ -120,7 +120,7 @@ fn choices(theirs: &Rc<Season>, send: &Callback<Msg>) -> Html {
         html! { <button type="button" class={classes!("tool", main.then_some("main-action"))} onclick={onclick.clone()}>{ label }</button> }
     };
     html! {
-        <section class="choices" aria-label={text::YOURS_OR_THEIRS}>
+        <section class="yours-or-theirs" aria-label={text::YOURS_OR_THEIRS}>
             { match mine {
                 None => button(text::PLAN_ON, true, &open),
                 Some(mine) if link_of(&mine, false) == link_of(theirs, false) => html! { <><p>{ text::IS_YOURS }</p>{ button(text::TO_OWN_PLAN, true, &home) }</> },

@@ -261,7 +261,8 @@ pub fn characters(count: usize) -> String {
 /// Over being installed.
 pub const INSTALL_HEAD: &str = "Among the apps";
 /// It is.
-pub const IS_INSTALLED: &str = "It is installed on this device, and opens without a browser and without a network.";
+pub const IS_INSTALLED: &str =
+    "It is installed on this device, and opens without a browser and without a network.";
 /// What that does.
 pub const INSTALL_HINT: &str = "It then has an icon of its own, and opens without a network.";
 /// Asks the browser for it.

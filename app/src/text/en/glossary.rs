@@ -106,11 +106,11 @@ pub const GLOSSARY: [(&str, &str); 62] = [
     ("Tag", "What the law ties to an animal. Keep it with the meat as long as your rules say."),
     ("Take-home", "All the meat that ends up in packages."),
     ("Tally", "The count of packages and weights."),
+    ("Tenderloin", "The small muscle inside the body under the loin: the tenderest of all."),
     (
         "Tendon",
         "The cord by which a muscle pulls a bone. It clogs the grinder; hours of simmering soften it.",
     ),
-    ("Tenderloin", "The small muscle inside the body under the loin: the tenderest of all."),
     ("Trim", "Ends, edges and scraps. Clean trim goes to the tub."),
     ("Tub", "Where trim is gathered on its way to the grinder."),
     ("Withers", "The highest point of the back, over the shoulder blades."),
@@ -119,3 +119,46 @@ pub const GLOSSARY: [(&str, &str); 62] = [
         "One page for whoever cuts: every muscle, what it becomes, and how many packages to expect.",
     ),
 ];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_words_stand_in_the_order_of_the_alphabet_each_once() {
+        let words = GLOSSARY.map(|(word, _)| word.to_lowercase());
+        assert!(words.is_sorted_by(|one, other| one < other), "{words:?}");
+        for (word, says) in GLOSSARY {
+            assert!(says.ends_with('.') && says.len() < 200, "{word}: {says}");
+        }
+    }
+
+    /// The words of the trade and of the planner that it speaks in.
+    #[test]
+    fn every_word_that_is_used_is_there() {
+        for word in [
+            "Roast",
+            "Steak",
+            "Chop",
+            "Stew",
+            "Grind",
+            "Trim",
+            "Silverskin",
+            "Hanging weight",
+            "Field-dressed",
+            "Backstrap",
+            "Knuckle",
+            "Work order",
+            "Plate",
+            "Knife line",
+            "Tally",
+            "Table card",
+            "Tub",
+            "Kerf",
+            "Grain",
+            "Pearson's square",
+        ] {
+            assert!(GLOSSARY.iter().any(|(other, _)| *other == word), "{word}");
+        }
+    }
+}

@@ -196,8 +196,7 @@ pub fn memory_error(error: LinkError) -> &'static str {
 }
 
 /// Said after a link was opened over another plan.
-pub const LINK_OPENED: &str =
-    "Este es el plan del enlace. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
+pub const LINK_OPENED: &str = "Este es el plan del enlace. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
 /// Back to one's own.
 pub const KEEP_MINE: &str = "Seguir con el mío";
 /// The plan of the link it is.
