@@ -121,12 +121,17 @@ pub(crate) fn in_view<'a>(place: impl Into<Place<'a>>, role: Role, name: impl In
 /// Nothing sticks out to the side: the page can be read without scrolling sideways.
 #[track_caller]
 pub(crate) fn no_sideways_scrolling(page: &Page) {
-    let widths = page.script("[document.documentElement.scrollWidth, innerWidth]");
+    let widths = page.script(
+        "[document.documentElement.scrollWidth, document.documentElement.clientWidth, [...document.querySelectorAll('body *')] \
+          .filter((part) => part.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5 && !part.closest('svg svg, defs')) \
+          .slice(0, 6).map((part) => `<${part.tagName.toLowerCase()} class=\"${part.className?.baseVal ?? part.className}\">`)]",
+    );
     assert!(
         widths[0].as_f64() <= widths[1].as_f64(),
-        "the page is {} wide on a screen of {}",
+        "the page is {} wide on a screen of {}: {}",
         widths[0],
-        widths[1]
+        widths[1],
+        widths[2]
     );
 }
 
