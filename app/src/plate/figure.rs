@@ -121,15 +121,15 @@ fn make(view: View, species: Species) -> Plate {
     };
     let outer_only = |data: &'static str| if view == View::Outer { data } else { "" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
-    let around = |data: &str| bounds(data, place).unwrap_or(nothing);
     let mut ink = String::from(&*shaped(authored.ink));
     // A path that begins with a small letter would go on from where the one before ended.
     ink.push_str(&outer_only(own(|figure| figure.ink)).replacen('m', "M", 1));
     let bounds = (
-        [authored.far, authored.ear, authored.bones]
+        [authored.body, authored.far, authored.ear, authored.bones]
             .into_iter()
-            .map(around)
-            .fold(around(authored.body), Frame::with),
+            .filter_map(|data| bounds(data, place))
+            .reduce(Frame::with)
+            .unwrap_or(nothing),
         antlers.into_iter().filter_map(|antler| bounds(antler, own_place)).reduce(Frame::with),
     );
     Plate {
