@@ -121,18 +121,19 @@ pub(crate) fn in_view<'a>(place: impl Into<Place<'a>>, role: Role, name: impl In
 /// Nothing sticks out to the side: the page can be read without scrolling sideways.
 #[track_caller]
 pub(crate) fn no_sideways_scrolling(page: &Page) {
-    let widths = page.script(
-        "[document.documentElement.scrollWidth, document.documentElement.clientWidth, [...document.querySelectorAll('body *')] \
-          .filter((part) => part.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5 && !part.closest('svg svg, defs')) \
-          .slice(0, 6).map((part) => `<${part.tagName.toLowerCase()} class=\"${part.className?.baseVal ?? part.className}\">`)]",
+    let out = sticking_out(page);
+    assert!(out.is_none(), "{out:?}");
+}
+
+/// How wide the page is where it is wider than the screen, and what of it is.
+#[track_caller]
+pub(crate) fn sticking_out(page: &Page) -> Option<String> {
+    let found = page.script(
+        "(({ scrollWidth, clientWidth }) => scrollWidth <= clientWidth ? null : `${scrollWidth} on ${clientWidth}: ${ \
+          [...document.querySelectorAll('body *')].filter((part) => part.getBoundingClientRect().right > clientWidth + 0.5) \
+          .map((part) => `${part.tagName} ${part.className?.baseVal ?? part.className}`).slice(0, 6).join('; ')}`)(document.documentElement)",
     );
-    assert!(
-        widths[0].as_f64() <= widths[1].as_f64(),
-        "the page is {} wide on a screen of {}: {}",
-        widths[0],
-        widths[1],
-        widths[2]
-    );
+    found.as_str().map(str::to_owned)
 }
 
 fn text_now(place: Place, role: Role, name: Name) -> Result<String, String> {

@@ -17,7 +17,8 @@ fn axe() -> String {
 #[track_caller]
 fn look(page: &Page, axe: &str, screen: &str) {
     page.settle();
-    see::no_sideways_scrolling(page);
+    let out = see::sticking_out(page);
+    assert!(out.is_none(), "{screen} is wider than the screen: {out:?}");
     page.script(&format!("{axe}; true"));
     let found = page.script(
         "axe.run(document, { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }, \
