@@ -98,7 +98,7 @@ fn product_row(row: &ProductRow, explain: &Callback<MouseEvent>) -> Html {
 /// A count and its range, on the scale that all rows share.
 fn span(parts: [f64; 3]) -> Html {
     let [low, likely, high] = parts.map(|part| (part * 100.0).round() as u32);
-    html! { <svg class="span" viewBox="-4 0 108 8" aria-hidden="true"><path d={format!("M{low} 4H{high}")} /><circle cx={likely.to_string()} cy="4" r="3" /></svg> }
+    html! { <svg class="span" viewBox="-2 0 104 8" preserveAspectRatio="none" aria-hidden="true"><path class="goes-on" d={format!("M0 1H{likely}V7H0Z")} /><path d={format!("M{low} 4H{high}M{low} 1V7M{high} 1V7")} /></svg> }
 }
 
 /// A line of the ledger. Its bar is part of a flow: light what goes on to the next line, dark what leaves here.
