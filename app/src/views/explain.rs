@@ -174,7 +174,7 @@ fn input(name: &str, figure: Option<&Figure>, grade: Grade, source: Source) -> I
         value,
         spread,
         grade: text::grade(grade),
-        source: text::source(text::kind(source.kind()), source.citation()),
+        source: text::source(text::kind(source.kind()), text::citation(source)),
     }
 }
 

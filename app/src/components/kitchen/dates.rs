@@ -77,7 +77,7 @@ fn table(props: &PartProps) -> Html {
                         <details>
                             <summary>{ text::INPUTS }</summary>
                             <ul>{ for until.sources.iter().map(|source| html! {
-                                <li key={source.row.source.citation()}>{ text::months(source.row.months) }{ ": " }{ source.row.source.citation() }</li>
+                                <li key={text::citation(source.row.source)}>{ text::months(source.row.months) }{ ": " }{ text::citation(source.row.source) }</li>
                             }) }</ul>
                         </details>
                     </li>

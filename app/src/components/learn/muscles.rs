@@ -106,7 +106,7 @@ pub(super) fn taught(muscle: Muscle) -> Html {
             </dl>
             <details class="about">
                 <summary>{ text::READ_FOR_THIS }</summary>
-                <ul class="plain-list">{ for sources.iter().map(|source| html! { <li key={source.citation()}>{ source.citation() }</li> }) }</ul>
+                <ul class="plain-list">{ for sources.iter().map(|source| html! { <li key={text::citation(*source)}>{ text::citation(*source) }</li> }) }</ul>
                 <p class="hint">{ text::LESSON_NOTE }</p>
             </details>
         </>

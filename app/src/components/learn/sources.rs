@@ -20,9 +20,9 @@ pub(super) fn view() -> Html {
                 let heading = (view.kind != last).then_some(view.kind);
                 last = view.kind;
                 html! {
-                    <div key={view.source.citation()} class={classes!("a-source", view.is_ours.then_some("ours"))}>
+                    <div key={text::citation(view.source)} class={classes!("a-source", view.is_ours.then_some("ours"))}>
                         if let Some(kind) = heading { <h3>{ kind }</h3> }
-                        <p>{ view.source.citation() }</p>
+                        <p>{ text::citation(view.source) }</p>
                         <p class="hint">if view.is_ours { <b>{ text::OURS }{ ". " }</b> }{ view.rests.join("; ") }{ "." }</p>
                     </div>
                 }

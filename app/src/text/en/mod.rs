@@ -1,6 +1,7 @@
 //! English. `es` has the same items with the same signatures.
 
 mod ahead;
+mod citations;
 mod glossary;
 mod kitchen;
 mod labels;
@@ -12,6 +13,7 @@ mod scale;
 mod sentences;
 
 pub use ahead::*;
+pub use citations::*;
 pub use glossary::*;
 pub use kitchen::*;
 pub use labels::*;

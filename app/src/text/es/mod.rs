@@ -7,6 +7,7 @@
 //! practice, no source); what other countries say is in `muscle_also`.
 
 mod ahead;
+mod citations;
 mod glossary;
 mod kitchen;
 mod labels;
@@ -18,6 +19,7 @@ mod scale;
 mod sentences;
 
 pub use ahead::*;
+pub use citations::*;
 pub use glossary::*;
 pub use kitchen::*;
 pub use labels::*;
