@@ -17,7 +17,7 @@ use crate::kept;
 use crate::platform::keys::Key;
 use crate::platform::{address, clock, keys, screen, storage, updates};
 use crate::store::{Msg, Notice, State, Tool, link_of};
-use crate::text::Units;
+use crate::text::{self, Units};
 
 /// How long the address waits for the next change, in milliseconds: browsers limit how often it is written.
 const ADDRESS_DELAY: u32 = 300;
@@ -231,7 +231,7 @@ pub fn App() -> Html {
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
             <main class="columns">
                 <div class="column-plan">
-                    <AnimalCard plan={state.plan.clone()} units={state.units} roomy={width >= ROOMY} names_travel={state.names_travel} send={send.clone()} />
+                    <AnimalCard animal={*state.plan.animal()} line={text::animal_line(&state.plan, state.units)} title={state.plan.title().to_owned()} units={state.units} roomy={width >= ROOMY} names_travel={state.names_travel} send={send.clone()} />
                     <LossesCard losses={state.plan.losses()} marked={!state.plan.wounds().is_empty()} send={send.clone()} />
                     <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
                 </div>

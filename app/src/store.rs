@@ -77,6 +77,15 @@ pub struct State {
 struct Step {
     season: Rc<Season>,
     at: usize,
+    /// The season as a link, which is remembered after every edit: a hundred of them are not written anew each time.
+    link: Rc<str>,
+}
+
+impl Step {
+    fn new(season: Rc<Season>, at: usize) -> Self {
+        let link = link::write(&season, Names::Included).into();
+        Self { season, at, link }
+    }
 }
 
 /// Plans and forecasts are compared by their place: every new one is made once, and a thousand steps of history
@@ -165,7 +174,7 @@ impl State {
             plan: Rc::new(plan),
             season: Rc::new(season),
             at: 0,
-            past: before.iter().map(|season| Step { season: Rc::new(season.clone()), at: 0 }).collect(),
+            past: before.iter().map(|season| Step::new(Rc::new(season.clone()), 0)).collect(),
             aside: before.map(Rc::new),
             future: Vec::new(),
             units,
@@ -195,8 +204,7 @@ impl State {
     /// The latest steps back, oldest first, each a line of text.
     pub fn steps(&self) -> String {
         let kept = self.past.len().saturating_sub(STEPS_KEPT);
-        let lines: Vec<String> =
-            self.past[kept..].iter().map(|step| link::write(&step.season, Names::Included)).collect();
+        let lines: Vec<&str> = self.past[kept..].iter().map(|step| &*step.link).collect();
         lines.join("\n")
     }
 
@@ -205,7 +213,8 @@ impl State {
     pub fn with_steps(mut self, steps: &str) -> Self {
         let seasons = steps.lines().filter_map(|line| link::read(line).ok()).map(Rc::new);
         let at = self.at;
-        self.past = seasons.map(|season| Step { season, at }).chain(std::mem::take(&mut self.past)).collect();
+        self.past =
+            seasons.map(|season| Step::new(season, at)).chain(std::mem::take(&mut self.past)).collect();
         self
     }
 
@@ -233,7 +242,7 @@ impl State {
     }
 
     fn step(&self) -> Step {
-        Step { season: self.season.clone(), at: self.at }
+        Step::new(self.season.clone(), self.at)
     }
 
     fn remembering(&self, season: Rc<Season>, at: usize) -> Self {

@@ -1,10 +1,8 @@
 //! The animal and what was weighed. A number that cannot be believed is explained beside its field, and the
 //! last good plan stays.
 
-use std::rc::Rc;
-
 use hindsaddle_model::animal::{Age, Animal, AnimalError, Condition, Legs, Sex, Species, Stage, Weighed};
-use hindsaddle_model::plan::{Action, Plan};
+use hindsaddle_model::plan::Action;
 use hindsaddle_model::units::Mass;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -17,8 +15,12 @@ use crate::text::{self, Units};
 /// Properties of [`AnimalCard`].
 #[derive(PartialEq, Properties)]
 pub struct AnimalCardProps {
-    /// The plan.
-    pub plan: Rc<Plan>,
+    /// The animal.
+    pub animal: Animal,
+    /// What it is, in a line.
+    pub line: AttrValue,
+    /// The title of the plan.
+    pub title: AttrValue,
     /// The reader's units.
     pub units: Units,
     /// Whether the form is open without being asked: there is room for it.
@@ -93,7 +95,7 @@ fn place<T: PartialEq>(all: &[T], item: &T) -> Option<usize> {
 #[component]
 pub fn AnimalCard(props: &AnimalCardProps) -> Html {
     let units = props.units;
-    let animal = *props.plan.animal();
+    let animal = props.animal;
     let draft = use_state(|| Draft::of(&animal, units));
     let wrong = use_state(|| None::<String>);
     {
@@ -163,7 +165,7 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
     html! {
         <details class="card animal" open={props.roomy} aria-label={text::ANIMAL}>
             <summary>
-                <h2>{ text::animal_line(&props.plan, units) }</h2>
+                <h2>{ &props.line }</h2>
                 if is_example { <span class="badge">{ text::EXAMPLE }</span> }
             </summary>
             <div class="fields">
@@ -212,7 +214,7 @@ fn title(props: &AnimalCardProps) -> Html {
     let on_travel = props
         .send
         .reform(|event: Event| Msg::NamesTravel(event.target_unchecked_into::<HtmlInputElement>().checked()));
-    let title = props.plan.title().to_owned();
+    let title = &props.title;
     html! {
         <>
             <label class="field">

@@ -105,10 +105,8 @@ fn span(parts: [f64; 3]) -> Html {
 fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
     let name = text::line(row.line);
     let per_mille = |part: f64| (part * 1000.0).round() as u32;
-    let (goes_on, part) = match row.line {
-        Line::Live | Line::TakeHome => (0, per_mille(row.part)),
-        _ => (per_mille(row.left), per_mille(row.part)),
-    };
+    let is_whole = matches!(row.line, Line::Live | Line::TakeHome);
+    let (goes_on, part) = (if is_whole { 0 } else { per_mille(row.left) }, per_mille(row.part));
     html! {
         <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
             <button type="button" class="ledger-row" onclick={explain.clone()}>

@@ -4,6 +4,7 @@
 
 use std::cell::{Cell, RefCell};
 
+use gloo::timers::callback::Timeout;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Cache, CacheStorage, Response};
@@ -12,6 +13,10 @@ use super::window;
 
 /// The name of the cache; `assets/boot.js` knows it, too.
 const JOURNAL: &str = "hindsaddle.journal";
+
+/// How long it waits, in milliseconds, so that what was tapped is painted first: handing a response over takes a tenth of
+/// a frame.
+const AFTER_PAINTING: u32 = 30;
 
 thread_local! {
     /// What is still to be written, the latest of each name.
@@ -35,14 +40,15 @@ pub(super) fn write(name: &'static str, text: String) {
     if WRITING.replace(true) {
         return;
     }
-    spawn_local(async move {
+    let all = async move {
         while let Some((name, text)) =
             WAITING.with_borrow_mut(|waiting| (!waiting.is_empty()).then(|| waiting.remove(0)))
         {
             let _ = put(&caches, name, &text).await;
         }
         WRITING.set(false);
-    });
+    };
+    Timeout::new(AFTER_PAINTING, || spawn_local(all)).forget();
 }
 
 async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValue> {
