@@ -91,7 +91,7 @@ fn no_sentence_is_left_in_english() {
         (
             "kitchen.html",
             ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"],
-            ["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Cuidados"],
+            ["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Precauciones"],
         ),
         (
             "ahead.html",
