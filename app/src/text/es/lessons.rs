@@ -6,28 +6,28 @@ use hindsaddle_model::anatomy::Muscle;
 /// Where it lies, in words that do not name it: for asking where it is.
 pub fn place(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "cara interna del muslo, contra su gemela",
-        Muscle::BottomRound => "cara externa del muslo, de la base de la cola a la rodilla",
+        Muscle::TopRound => "lado interno del muslo, contra su gemelo",
+        Muscle::BottomRound => "lado externo del muslo, de la base de la cola a la rodilla",
         Muscle::EyeRound => "tira angosta por el borde trasero del muslo",
         Muscle::Knuckle => "frente del muslo, envuelta en el fémur",
-        Muscle::Sirloin => "tapa gruesa sobre la cara externa del hueso de la cadera",
+        Muscle::Sirloin => "tapa gruesa sobre la lado externo del hueso de la cadera",
         Muscle::TriTip => "triángulo de la punta de la cadera por el borde delantero del muslo",
         Muscle::HindShank => "parte baja de la pata trasera, de la rodilla al corvejón",
         Muscle::PelvicTrim => "restos en el hueco de la pelvis y en la raíz de la cola",
         Muscle::Backstrap => "en el canal junto al espinazo, de la cadera a la base del cuello",
         Muscle::Tenderloin => "dentro del cuerpo, bajo el espinazo, en la cintura",
         Muscle::BackTrim => "tiras sobre los huesos del espinazo, bajo el músculo largo de la espalda",
-        Muscle::FlatIron => "cara externa del omóplato, detrás de su cresta",
-        Muscle::MockTender => "cara externa del omóplato, delante de su cresta",
+        Muscle::FlatIron => "lado externo del omóplato, detrás de su cresta",
+        Muscle::MockTender => "lado externo del omóplato, delante de su cresta",
         Muscle::Clod => "triángulo entre omóplato, brazo y codo",
-        Muscle::UnderBlade => "cara interna del omóplato, hacia las costillas",
+        Muscle::UnderBlade => "lado interno del omóplato, hacia las costillas",
         Muscle::Arm => "frente del brazo, de la punta del hombro al codo",
         Muscle::ForeShank => "antebrazo, del codo a la muñeca",
         Muscle::Chuck => "entre el omóplato y las costillas, se ve al quitar la pata delantera",
         Muscle::Cape => "telas delgadas sobre lo alto del omóplato y las costillas de arriba",
         Muscle::NeckStraps => "lado de abajo del cuello, del cráneo al hombro y al esternón",
         Muscle::Neck => "detrás del cráneo, en capas sobre los huesos, hasta la cruz",
-        Muscle::Brisket => "lado de abajo del pecho, entre las patas delanteras",
+        Muscle::Brisket => "lado de abajo del tórax, entre las patas delanteras",
         Muscle::RibMeat => "entre las costillas y sobre ellas",
         Muscle::FlankSteak => "tira a lo largo del vientre, del esternón a la pelvis",
         Muscle::FlankSheets => "pared blanda del costado, de las últimas costillas a la punta de la cadera",
@@ -91,7 +91,7 @@ pub fn tender(muscle: Muscle) -> &'static str {
         Muscle::Sirloin => "Tierno: una de las cuatro mejores piezas, gruesa y con poco nervio.",
         Muscle::TriTip => "Tierno, pero delgado y chico salvo en los más grandes.",
         Muscle::HindShank => "Duro: tendón y nervio por todos lados, lo más nervudo de la pata trasera.",
-        Muscle::PelvicTrim => "Bastante duros, y en trozos tan chicos que no importa.",
+        Muscle::PelvicTrim => "Duros, pero en trozos tan chicos que no importa.",
         Muscle::Backstrap => "Muy tierno: fibras largas y parejas, poco nervio, poco trabajo.",
         Muscle::Tenderloin => "Muy tierno: casi sin nervio y casi sin trabajo. Ningún músculo lo es más.",
         Muscle::BackTrim => "Medios, pero hebrosos: tiras cortas, cada una en su telilla.",
@@ -293,4 +293,35 @@ pub fn mistaken(one: Muscle, other: Muscle) -> Option<&'static str> {
         }
         _ => return None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use hindsaddle_model::tables;
+
+    use super::*;
+    use crate::text::es::names;
+
+    #[test]
+    fn a_place_does_not_name_its_muscle() {
+        for muscle in Muscle::ALL {
+            let name = names::muscle(muscle).to_lowercase();
+            assert!(!place(muscle).to_lowercase().contains(&name), "{}", place(muscle));
+        }
+    }
+
+    #[test]
+    fn tenderness_and_silverskin_are_those_of_the_catalogue() {
+        for muscle in Muscle::ALL {
+            let row = tables::muscle(muscle);
+            let expected = match row.tenderness {
+                1 | 2 => "Dur",
+                3 => "Medi",
+                4 => "Tiern",
+                _ => "Muy tierno",
+            };
+            assert!(tender(muscle).starts_with(expected), "{muscle:?}: {}", tender(muscle));
+            assert_eq!(silver(muscle).starts_with("Mucha"), row.silverskin >= 4, "{}", silver(muscle));
+        }
+    }
 }

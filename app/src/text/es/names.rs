@@ -54,7 +54,7 @@ pub fn muscle_also(muscle: Muscle) -> &'static str {
         Muscle::FlatIron => "marucha",
         Muscle::MockTender => "chingolo, falso filete",
         Muscle::Clod => "espaldilla",
-        Muscle::UnderBlade => "cara interna de la paleta, filetillo",
+        Muscle::UnderBlade => "lado interno de la paleta, filetillo",
         Muscle::Arm => "parte alta del brazo",
         Muscle::Chuck => "aguja",
         Muscle::Cape => "capa de la paleta",
