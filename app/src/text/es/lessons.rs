@@ -10,7 +10,7 @@ pub fn place(muscle: Muscle) -> &'static str {
         Muscle::BottomRound => "lado externo del muslo, de la base de la cola a la rodilla",
         Muscle::EyeRound => "tira angosta por el borde trasero del muslo",
         Muscle::Knuckle => "frente del muslo, envuelta en el fémur",
-        Muscle::Sirloin => "tapa gruesa sobre la lado externo del hueso de la cadera",
+        Muscle::Sirloin => "tapa gruesa sobre el lado externo del hueso de la cadera",
         Muscle::TriTip => "triángulo de la punta de la cadera por el borde delantero del muslo",
         Muscle::HindShank => "parte baja de la pata trasera, de la rodilla al corvejón",
         Muscle::PelvicTrim => "restos en el hueco de la pelvis y en la raíz de la cola",
