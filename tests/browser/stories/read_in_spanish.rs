@@ -84,7 +84,7 @@ const PARTS: &[(&str, &[&str], &[&str])] = &[
     (
         "kitchen.html",
         &["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"],
-        &["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Cuidados"],
+        &["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Precauciones"],
     ),
     ("read.html", &[], &[]),
     (

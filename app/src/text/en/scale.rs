@@ -60,7 +60,7 @@ pub fn on_scale(target: OnScale) -> String {
         OnScale::Lot => LOT.into(),
         OnScale::Tub => TUB.into(),
         OnScale::Packages(product, count) => match count {
-            Some(count) => format!("{count} packages of {}", in_packs(product)),
+            Some(count) => format!("{} of {}", super::packages_count(count.get().into()), in_packs(product)),
             None => format!("All packages of {}", in_packs(product)),
         },
     }

@@ -59,7 +59,7 @@ pub fn cuts_of(name: &str) -> String {
     format!("Cortarlo como {name}")
 }
 /// All animals.
-pub const TOGETHER: &str = "Todo junto";
+pub const TOGETHER: &str = "Todos juntos";
 /// How they are added.
 pub const TOGETHER_HINT: &str = "Las cifras probables se suman. Los mínimos y máximos se suman como si todos los animales salieran bajos o altos a la vez, así que el margen real es algo más estrecho.";
 
@@ -87,8 +87,8 @@ pub const TEST: &str = "Prueba de enfermedad (CWD)";
 /// What it says.
 pub const fn tested(tested: Tested) -> &'static str {
     match tested {
-        Tested::NotAsked => "Sin decir",
-        Tested::Awaited => "Se espera el resultado",
+        Tested::NotAsked => "Sin dato",
+        Tested::Awaited => "Resultado pendiente",
         Tested::Clear => "No detectada",
         Tested::DoNotEat => "No comer",
     }
@@ -134,12 +134,12 @@ pub const KNIFE_WORK: &str = "Trabajo de cuchillo";
 
 /// Roasts, steaks and chops.
 pub fn knife_pieces(count: u32) -> String {
-    format!("{count} piezas")
+    if count == 1 { "1 pieza".into() } else { format!("{count} piezas") }
 }
 
 /// Cubes of stew.
 pub fn knife_cubes(count: u32) -> String {
-    format!("{count} cubos")
+    if count == 1 { "1 cubo".into() } else { format!("{count} cubos") }
 }
 
 /// What is compared.
@@ -218,7 +218,7 @@ pub const NAMES_STAY: &str = "Ni título, ni dueño, ni nombre, ni cintillo";
 /// The part.
 pub const KEPT_PLANS: &str = "Planes guardados";
 /// What they are.
-pub const KEPT_HINT: &str = "Planes apartados en este aparato. Cuando un enlace o un archivo toma el lugar de tu plan, el tuyo se guarda aquí solo.";
+pub const KEPT_HINT: &str = "Planes apartados en este aparato. Cuando un enlace o un archivo toma el lugar de tu plan, el tuyo se guarda aquí por sí solo.";
 /// This one, too.
 pub const KEEP_THIS: &str = "Guardar el plan abierto";
 /// What it is called.
@@ -312,7 +312,7 @@ pub const WISHES: &str = "Deseos";
 pub fn dinner(people: u8, mass: &str) -> String {
     let table = if people == 1 { "una persona".to_owned() } else { format!("{people} personas") };
     format!(
-        "Di qué quieres comer, y el programa halla los cortes. Una cena son {mass} de carne: una comida para {table}, como en Paquetes en la página del plan."
+        "Di qué quieres comer, y el programa encuentra los cortes. Una cena son {mass} de carne: una comida para {table}, como en Paquetes, en la página del plan."
     )
 }
 /// Nothing is wished.
@@ -335,11 +335,11 @@ pub const WHICH_DEMAND: &str = "Elige";
 /// The muscle.
 pub const DEMAND_MUSCLE: &str = "Músculo";
 /// What it must be.
-pub const DEMAND_WHAT: &str = "Qué con él";
+pub const DEMAND_WHAT: &str = "Qué hacer con él";
 /// The most pieces.
-pub const MOST_PIECES: &str = "Cuántos asados, bistecs y chuletas como mucho (vacío: sin límite)";
+pub const MOST_PIECES: &str = "Máximo de asados, bistecs y chuletas (vacío: sin límite)";
 /// Find it.
-pub const PLAN_WISHES: &str = "Hallar el mejor plan";
+pub const PLAN_WISHES: &str = "Buscar el mejor plan";
 /// It is being found.
 pub fn planning(nodes: u64) -> String {
     format!("Buscando: {nodes} formas hasta ahora\u{2026}")
@@ -373,7 +373,7 @@ pub const ALL_MET: &str = "Se cumplen todos los deseos, en el caso probable.";
 /// Take it.
 pub const USE_PROPOSAL: &str = "Usar este plan";
 /// Do not.
-pub const LEAVE_PROPOSAL: &str = "Dejarlo";
+pub const LEAVE_PROPOSAL: &str = "No usarlo";
 /// Over the reasons.
 pub const WHY_SO: &str = "Por qué cada músculo";
 
@@ -385,14 +385,14 @@ pub fn unmet(unmet: &Unmet, units: Units) -> String {
     } else {
         format!("{}.{}", tenths / 10, tenths % 10)
     };
-    let dinners = if tenths == 10 { "cena" } else { "cenas" };
+    let (lack, dinners) = if tenths == 10 { ("Falta", "cena") } else { ("Faltan", "cenas") };
     let why = match unmet.lack {
-        Lack::NothingLeft => "no queda músculo que pueda serlo.",
+        Lack::NothingLeft => "no queda ningún músculo que pueda serlo.",
         Lack::KnifeWork => "más sería más trabajo de cuchillo del que permites.",
-        Lack::OtherWishes => "los otros deseos tienen lo que queda.",
+        Lack::OtherWishes => "los otros deseos se llevan lo que queda.",
     };
     format!(
-        "Faltan {number} {dinners} de {} ({}): {why}",
+        "{lack} {number} {dinners} de {} ({}): {why}",
         super::product(unmet.product).to_ascii_lowercase(),
         numbers::mass(unmet.missing, units)
     )
@@ -408,7 +408,7 @@ pub fn how_sure(found: &Found, units: Units) -> String {
     }
     let worth = Mass::grams((found.cost - found.bound) as f64 / SHORT as f64);
     format!(
-        "Se detuvo tras {} formas. Puede haber un plan mejor, a lo sumo por {} de un deseo que falta.",
+        "Se detuvo tras {} formas. Puede haber un plan mejor, como mucho por lo que valen {} de un deseo sin cumplir.",
         found.nodes,
         numbers::mass(worth, units)
     )
@@ -418,7 +418,7 @@ pub fn how_sure(found: &Found, units: Units) -> String {
 pub fn proposed(row: &Proposed) -> String {
     let product = |of: Product| super::product(of).to_ascii_lowercase();
     let becomes = match row.sides {
-        None => "queda".to_owned(),
+        None => "queda igual".to_owned(),
         Some([left, right]) if left == right => product(left),
         Some([left, right]) => format!("{} a la izquierda, {} a la derecha", product(left), product(right)),
     };
@@ -537,10 +537,12 @@ pub fn shares(partners: &Partners) -> String {
 pub fn worst(partners: &Partners, worst: &Worst, units: Units) -> String {
     let grams = worst.difference.to_grams();
     let mass = numbers::mass(Mass::grams(grams.abs()), units);
-    let of = worst.product.map_or("todo".to_owned(), |product| super::product(product).to_ascii_lowercase());
+    let of = worst.product.map_or("en total".to_owned(), |product| {
+        format!("en {}", super::product(product).to_ascii_lowercase())
+    });
     let than = if grams < 0.0 { "menos" } else { "más" };
     format!(
-        "Lo más lejos de su parte: {} recibe {mass} {than} de {of} de lo que le toca.",
+        "Lo más lejos de su parte: {} recibe {mass} {than} de lo que le toca, {of}.",
         partner(partners, worst.partner)
     )
 }
@@ -549,7 +551,7 @@ pub fn deal_proof(deal: &Deal, units: Units) -> String {
     if deal.is_best() {
         "Probado: no se pueden repartir paquetes enteros más parejo.".into()
     } else {
-        format!("Puede haber un reparto más parejo, a lo sumo por {}.", numbers::mass(deal.worst_gap, units))
+        format!("Puede haber un reparto más parejo, como mucho por {}.", numbers::mass(deal.worst_gap, units))
     }
 }
 /// What of a product is got and due.
@@ -569,15 +571,15 @@ pub fn summary_line(package: &Package, animal: Option<&str>, units: Units) -> St
 pub fn partners_error(error: &PartnersError) -> String {
     let nth = |place: u8| format!("Compañero {}", char::from(b'A' + place));
     match error {
-        PartnersError::HowMany { least, most } => format!("Pueden repartir de {least} a {most}."),
+        PartnersError::HowMany { least, most } => format!("Pueden compartir de {least} a {most} personas."),
         PartnersError::Name { partner, most } => {
-            format!("{}: un nombre tiene como mucho {most} letras simples.", nth(*partner))
+            format!("{}: un nombre tiene como mucho {most} caracteres simples.", nth(*partner))
         }
         PartnersError::SameName { first, second } => {
             format!("{} y {} tienen el mismo nombre. Distínguelos.", nth(*first), nth(*second))
         }
         PartnersError::Parts { partner, most } => format!("{}: las partes van de 1 a {most}.", nth(*partner)),
-        PartnersError::ClaimedTwice(muscle) => format!("{} ya está pedido.", super::muscle(*muscle)),
+        PartnersError::ClaimedTwice(muscle) => format!("{}: alguien ya lo pidió.", super::muscle(*muscle)),
         PartnersError::ClaimedByNobody(muscle) => {
             format!("{}: quien lo pidió no está.", super::muscle(*muscle))
         }

@@ -29,7 +29,7 @@ pub const WORK_ORDER: &str = "Orden de trabajo";
 /// Files.
 pub const FILES: &str = "Archivos";
 /// Cautions.
-pub const CAUTIONS: &str = "Cuidados";
+pub const CAUTIONS: &str = "Precauciones";
 /// Under every figure here.
 pub const MIDDLE_CASE: &str = "Pesos y cuentas probables. La página del plan tiene sus márgenes.";
 
@@ -48,12 +48,11 @@ pub const START_AGAIN: &str = "Quitar todas las marcas";
 /// Keep the screen on.
 pub const AWAKE: &str = "Dejar la pantalla encendida";
 /// Hand safety, where the knife is.
-pub const HAND_CAUTION: &str =
-    "Un cuchillo afilado pide menos fuerza. Corta lejos de la otra mano y ponle un guante anticorte.";
+pub const HAND_CAUTION: &str = "Un cuchillo afilado pide menos fuerza. Corta en dirección contraria a la otra mano, y ponle a esa un guante anticorte.";
 /// Clean-up, at the end.
-pub const CLEAN_UP: &str = "Lava tablas, cuchillos y molino con agua caliente y jabón, y luego desinfecta. Tras un venado de una zona con enfermedad debilitante, sigue lo que diga tu agencia para las herramientas.";
+pub const CLEAN_UP: &str = "Lava tablas, cuchillos y molino con agua caliente y jabón, y luego desinfecta. Tras un venado de una zona con enfermedad debilitante crónica, sigue lo que diga tu agencia para las herramientas.";
 /// At the tub.
-pub const GRIND_CAUTION: &str = "Muele en frío: enfría la carne y las piezas del molino, y de vuelta al frío si pasan de 40 °F (4 °C). Empuja con el émbolo, nunca con los dedos. Desconéctalo antes de abrirlo.";
+pub const GRIND_CAUTION: &str = "Muele en frío: enfría la carne y las piezas del molino, y de vuelta al frío si pasan de 40 °F (4 °C). Empuja con el émbolo, nunca con los dedos. Desconecta el molino antes de abrirlo.";
 /// The tub as a step.
 pub const TUB_STEP: &str = "La tina, por el molino";
 
@@ -69,7 +68,7 @@ pub fn done_of(done: usize, of: usize) -> String {
 
 /// "about 2 oz of ends and trim to the tub".
 pub fn ends_and_trim(mass: &str) -> String {
-    format!("unas {mass} de puntas y recortes a la tina")
+    format!("{} de puntas y recortes a la tina", super::around(mass))
 }
 
 /// Why a muscle is worked on now.
@@ -79,7 +78,7 @@ pub fn why(why: Why) -> &'static str {
         Why::ChoiceWhileFresh => "Un corte fino, mientras tienes las manos descansadas.",
         Why::SlicesNext => "Rebanadas, mientras el cuchillo corta bien.",
         Why::RoastsNext => "Piezas enteras: pocos tajos.",
-        Why::CubesNext => "Los cubos no piden filo derecho.",
+        Why::CubesNext => "Los cubos no piden cortes parejos.",
         Why::TrimToTheTub => "Todo es recorte: a la tina, y la tina al frío.",
         Why::GrindLast => "Al final, con la tina llena y casi helada.",
     }
@@ -108,10 +107,9 @@ pub const BY_WEIGHT: &str = "Paquetes por peso";
 /// Over the answer.
 pub const GRIND_RESULT: &str = "Qué hacer";
 /// No cure.
-pub const NO_CURE: &str = "Este programa no calcula curados. La sal de curar en dosis equivocada enferma: sigue una receta probada de tu servicio de extensión, y el sobre.";
+pub const NO_CURE: &str = "Este programa no calcula curados. La sal de curar en dosis equivocada enferma: sigue una receta probada de tu servicio de extensión, y lo que dice el sobre.";
 /// A fat mix.
-pub const FATTY: &str =
-    "Eso es más graso de lo que puede ser la molida de res (30 %). Dura menos, y el asador llamea.";
+pub const FATTY: &str = "Eso es más graso de lo que puede ser la molida de res (30 %). Se conserva menos tiempo, y levanta llamas en el asador.";
 
 /// What the tub can become: plain, burger, sausage now, sausage later.
 pub const MIXES: [&str; 4] =
@@ -171,7 +169,7 @@ pub fn mixed(lean: Mass, added: Mass, what: Option<&str>, fat: FatContent, units
 pub fn batches(count: usize, lean: Mass, added: Mass, units: Units) -> String {
     let write = |mass: Mass| numbers::mass(mass, units);
     let fat = if added > Mass::ZERO { format!(" y {} de lo añadido", write(added)) } else { String::new() };
-    let word = if count == 1 { "tanda" } else { "tandas, cada una" };
+    let word = if count == 1 { "tanda, con" } else { "tandas, cada una con" };
     format!("{count} {word} {} de magro{fat}.", write(lean))
 }
 
@@ -209,7 +207,7 @@ fn square_error(error: SquareError) -> String {
             )
         }
         SquareError::TargetBelowBoth { least } => {
-            format!("Nada aquí es más magro que {}. Pide más grasa.", content(least))
+            format!("Nada aquí tiene menos de {} de grasa. Pide más grasa.", content(least))
         }
         SquareError::TargetAboveBoth { most } => {
             format!(
@@ -249,17 +247,17 @@ pub const HAVE: &str = "Tengo";
 /// What is left to buy.
 pub const TO_BUY: &str = "Comprar";
 /// How it is wrapped, at the table.
-pub const WRAP_HINT: &str = "Lado encerado hacia la carne, sin aire, cinta para congelar (la de enmascarar se suelta con el frío). Pon una hoja doble entre rebanadas y tortitas.";
+pub const WRAP_HINT: &str = "Lado recubierto hacia la carne, sin aire, cinta para congelar (la de enmascarar se suelta con el frío). Pon una hoja doble entre rebanadas y tortitas.";
 /// Vacuum.
 pub const VACUUM_CAUTION: &str =
-    "El vacío no protege la carne fuera del frío: va igual al refrigerador o al congelador.";
+    "El vacío no mantiene segura la carne fuera del frío: va igual al refrigerador o al congelador.";
 /// Names of the supplies: paper, tape, sheets between, bags, vacuum rolls, labels.
 pub const SUPPLY_NAMES: [&str; 8] = [
     "Papel para congelar",
     "Cinta para congelar",
     "Hojas dobles entre piezas",
-    "Bolsas de un cuarto",
-    "Bolsas de un galón",
+    "Bolsas para congelar, un cuarto de galón",
+    "Bolsas para congelar, un galón",
     "Rollo de vacío, 8 pulg (20 cm)",
     "Rollo de vacío, 11 pulg (28 cm)",
     "Etiquetas",
@@ -272,7 +270,7 @@ pub fn wrap(wrap: Wrap) -> &'static str {
         Wrap::Paper(Fold::Drugstore) => "Papel, doblez de botica (1.5 \u{d7})",
         Wrap::Paper(Fold::DrugstoreShort) => "Papel, doblez de botica (1.33 \u{d7})",
         Wrap::Paper(Fold::Square) => "Papel, un cuadro del rollo",
-        Wrap::Zip => "Bolsa con cierre",
+        Wrap::Zip => "Bolsa con cierre para congelar",
         Wrap::Vacuum => "Bolsa de vacío",
     }
 }
@@ -281,7 +279,7 @@ pub fn wrap(wrap: Wrap) -> &'static str {
 pub fn need(need: Result<Need, Misfit>, units: Units) -> String {
     match need {
         Ok(Need::Sheet { length, .. }) => format!("hojas de hasta {}", numbers::rough_length(length, units)),
-        Ok(Need::Bag(Bag::Quart)) => "una bolsa de un cuarto".into(),
+        Ok(Need::Bag(Bag::Quart)) => "una bolsa de un cuarto de galón".into(),
         Ok(Need::Bag(Bag::Gallon)) => "una bolsa de un galón".into(),
         Ok(Need::VacuumBag { length, .. }) => {
             format!("{} de rollo de vacío", numbers::rough_length(length, units))
@@ -322,7 +320,7 @@ pub const FREEZER_SIZE: &str = "Tamaño del congelador";
 /// Free room field.
 pub const FREEZER_FREE: &str = "Espacio libre";
 /// Pace.
-pub const PACE: &str = "Cómo se carga";
+pub const PACE: &str = "Qué tan rápido se carga";
 /// Without a freezer.
 pub const NO_FREEZER: &str = "Pon el tamaño de tu congelador (está en su placa o en su manual), y aquí se planea qué paquete entra qué día.";
 /// What the small pictures show.
@@ -331,13 +329,13 @@ pub const FILLING: &str =
 /// Over the schedule.
 pub const SCHEDULE: &str = "Día por día";
 /// What freezing asks.
-pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre ellos; apila cuando estén duros. Guarda lo que espera a menos de 40 °F (4 °C).";
+pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre los paquetes; apila cuando estén duros. Guarda lo que espera a menos de 40 °F (4 °C).";
 /// Freezing times.
 pub const FREEZE_TIMES: &str = "Cuánto tarda un paquete en congelarse";
 /// What that rests on.
 pub const PLANK: &str = "Ecuación de Plank para una placa, con aire frío en ambas caras: congelador a 0 °F (-18 °C), carne desde 40 °F (4 °C), 8 W/m\u{b2}K del aire quieto al paquete (congeladores caseros: 8 a 15). Un paquete encima de otro tarda más o menos el doble. Un asado compacto se congela algo más rápido que una placa; un congelador lleno o tibio, más despacio.";
 /// Too thick.
-pub const TOO_THICK: &str = "más grueso que 2 pulg (5 cm), así que puede tardar más de un día: un asado más delgado o un paquete más plano se congela antes.";
+pub const TOO_THICK: &str = "pasa de 2 pulg (5 cm) de grosor, así que puede tardar más de un día: un asado más delgado o un paquete más plano se congela antes.";
 /// Columns.
 pub const DAY: &str = "Día";
 /// Column.
@@ -387,8 +385,8 @@ pub fn typed_volume(number: f64, units: Units) -> Volume {
 /// "All of it takes about 1.4 cu ft (1.2 to 1.6); this freezer freezes 14 lb a day."
 pub fn room(low: Volume, likely: Volume, high: Volume, load: Mass, units: Units) -> String {
     format!(
-        "Todo ocupa unos {} ({} a {}). Este congelador congela {} al día.",
-        volume(likely, units),
+        "Todo ocupa {} ({} a {}). Este congelador congela {} al día.",
+        super::around(&volume(likely, units)),
         volume_field(low, units),
         volume(high, units),
         numbers::mass(load, units)
@@ -397,12 +395,12 @@ pub fn room(low: Volume, likely: Volume, high: Volume, load: Mass, units: Units)
 
 fn way(way: &Way, units: Units) -> String {
     match way {
-        Way::FullLoad => "cárgalo con la mayor de las cifras publicadas".into(),
+        Way::FullLoad => "cárgalo según la mayor de las cifras publicadas".into(),
         Way::BiggerFreezer(size) => format!("usa un congelador de {} o más", volume(*size, units)),
         Way::MakeRoom(room) => format!("libera otros {}", volume(*room, units)),
         Way::PackLess(mass) => {
             format!(
-                "empaca {} menos ahora: cómelo fresco, o déjalo en el hueso en frío",
+                "empaca {} menos ahora: cómelo fresco, o déjalo con hueso en frío",
                 numbers::mass(*mass, units)
             )
         }
@@ -419,8 +417,8 @@ pub fn trouble(trouble: &Trouble, units: Units) -> String {
         Trouble::Freezer(error) => freezer_error(error, units),
         Trouble::NoRoom { needs, ways } => {
             format!(
-                "Ocupa unos {}, y hay menos lugar. {}.",
-                volume(needs.likely(), units),
+                "Ocupa {}, y hay menos lugar. {}.",
+                super::around(&volume(needs.likely(), units)),
                 capital(&or(ways))
             )
         }
@@ -456,9 +454,9 @@ fn freezer_error(error: &FreezerError, units: Units) -> String {
 pub fn hours(duration: Duration) -> String {
     let hours = duration.to_hours();
     if hours < 10.0 {
-        format!("unas {} h", numbers::one_decimal(hours))
+        super::around(&format!("{} h", numbers::one_decimal(hours)))
     } else {
-        format!("unas {} h", hours.round() as i64)
+        super::around(&format!("{} h", hours.round() as i64))
     }
 }
 
@@ -473,16 +471,16 @@ pub const OWNER: &str = "Dueño (en etiquetas y orden)";
 /// Tag field.
 pub const TAG: &str = "Número de cintillo o licencia";
 /// Over the table.
-pub const BEST_BY: &str = "En su punto hasta";
+pub const BEST_BY: &str = "Mejor antes de";
 /// What a best-by date is.
 pub const QUALITY: &str = "La fecha es de sabor, no de seguridad: congelada a 0 °F (-18 °C) la carne sigue segura más tiempo. Las fuentes no coinciden; la etiqueta toma el extremo prudente.";
 /// Without a step.
 pub const NO_STEP: &str =
     "Nada que cortar: todos los músculos se dejan o se tiran. Decide en la página del plan.";
 /// Without a date.
-pub const NO_DATE: &str = "Pon el día de empaque para las fechas de consumo.";
+pub const NO_DATE: &str = "Pon el día de empaque para ver las fechas «mejor antes de».";
 /// Calendar.
-pub const SAVE_CALENDAR: &str = "Recordatorios de consumo (.ics)";
+pub const SAVE_CALENDAR: &str = "Recordatorios «mejor antes de» (.ics)";
 
 const MONTHS: [&str; 12] =
     ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"];
@@ -513,7 +511,7 @@ pub fn months((from, to): (u8, u8)) -> String {
 
 /// A reminder.
 pub fn reminder(form: Keeps) -> String {
-    format!("{}: en su punto hasta hoy (venado)", keeps(form))
+    format!("{}: con su mejor sabor hasta hoy (venado)", keeps(form))
 }
 
 fn date_error(error: &DateError) -> String {
@@ -524,7 +522,7 @@ fn date_error(error: &DateError) -> String {
         DateError::NoSuchMonth => "Hay doce meses. Revisa la fecha.".into(),
         DateError::NoSuchDay { last } => format!("Ese mes tiene {last} días. Revisa la fecha."),
         DateError::PackedBeforeHarvest { harvested, packed } => format!(
-            "Empacado el {} es antes de cazado el {}. Cambia una de las dos.",
+            "La fecha de empaque, {}, es anterior a la de caza, {}. Cambia una de las dos.",
             date(*packed),
             date(*harvested)
         ),
@@ -543,9 +541,9 @@ pub fn kitchen_error(error: &KitchenError, units: Units) -> String {
         }
         KitchenError::TooManyPatties { most } => format!("Un paquete lleva como mucho {most} tortitas."),
         KitchenError::Name { most } => {
-            format!("Un nombre o cintillo tiene como mucho {most} letras simples.")
+            format!("Un nombre o cintillo tiene como mucho {most} caracteres simples.")
         }
-        KitchenError::SpareOutOfRange { most } => format!("De sobra va de 0 a {most} %."),
+        KitchenError::SpareOutOfRange { most } => format!("Lo de sobra va de 0 a {most} %."),
     }
 }
 
@@ -601,7 +599,8 @@ pub fn nudge(half_millimetres: i8) -> String {
 /// "2 sheets for 40 labels".
 pub fn sheets(sheets: u32, labels: usize) -> String {
     let word = if sheets == 1 { "hoja" } else { "hojas" };
-    format!("{sheets} {word} para {labels} etiquetas.")
+    let of = if labels == 1 { "etiqueta" } else { "etiquetas" };
+    format!("{sheets} {word} para {labels} {of}.")
 }
 
 /// Why labels cannot be laid out.
@@ -609,7 +608,7 @@ pub fn label_error(error: &LabelError) -> String {
     let mm = |length: &Length| format!("{} mm", numbers::one_decimal(length.to_mm()));
     match error {
         LabelError::NoLabels => "Una hoja tiene al menos una etiqueta a lo ancho y una a lo alto.".into(),
-        LabelError::NoSize => "Cada medida es un número, y una etiqueta mide más que cero.".into(),
+        LabelError::NoSize => "Cada medida es un número, y una etiqueta mide más de cero.".into(),
         LabelError::Overlap { least } => {
             format!(
                 "Las etiquetas se enciman: el paso es al menos {} a lo ancho y {} a lo alto.",
@@ -662,6 +661,7 @@ pub fn package_pieces(package: &Package) -> String {
     match package.contents {
         Contents::Pieces { pieces, .. } => format!("{pieces} {}", names::pieces(package.product, pieces)),
         Contents::Pooled => String::new(),
+        Contents::Patties(1) => "1 tortita".into(),
         Contents::Patties(patties) => format!("{patties} tortitas"),
     }
 }
@@ -673,7 +673,7 @@ pub fn number_of(number: u32, of: u32) -> String {
 
 /// The weight of a label, or a line to write it on.
 pub fn label_weight(mass: Option<String>) -> String {
-    mass.map_or_else(|| "Peso: __________".into(), |mass| format!("unas {mass}"))
+    mass.map_or_else(|| "Peso: __________".into(), |mass| super::around(&mass))
 }
 
 /// "Packed 25 Nov 2026".
@@ -688,14 +688,14 @@ pub fn killed_on(day: Date) -> String {
 
 /// "Best by 25 May 2027".
 pub fn best_by(day: Date) -> String {
-    format!("Mejor antes de {} (sabor)", date(day))
+    format!("Mejor antes del {} (sabor)", date(day))
 }
 
 /// What it is cooked to.
 pub fn cook_to(first: Temperature, most: Temperature) -> String {
     let f = |temperature: Temperature| temperature.to_fahrenheit().round() as i64;
     let c = |temperature: Temperature| temperature.to_celsius().round() as i64;
-    format!("Cocer a {} °F / {} °C ({} °F donde se pida)", f(first), c(first), f(most))
+    format!("Cocer a {} °F / {} °C ({} °F si se aconseja)", f(first), c(first), f(most))
 }
 
 /// On every label.
@@ -754,7 +754,7 @@ pub const CSV_HEAD: [&str; 14] = [
 
 /// Under the cautions.
 pub const CAUTION_FOOT: &str =
-    "Solo ayuda a planear. Deciden tu agencia de fauna y tu departamento de salud.";
+    "Es solo una ayuda para planear. Deciden tu agencia de fauna y tu departamento de salud.";
 
 /// Each caution: what it is about, and what it says.
 pub const ALL_CAUTIONS: [(&str, &str); 15] = [
@@ -764,12 +764,12 @@ pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     ),
     (
         "Partes que se dejan fuera",
-        "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios. Corta la carne del hueso; no sierres el espinazo. Quita las vetas de grasa.",
+        "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios linfáticos. Corta la carne del hueso; no sierres el espinazo. Quita la grasa de las costuras.",
     ),
     ("Un animal a la vez", "Mantén aparte la carne de cada animal."),
     (
         "Cintillo y prueba de sexo",
-        "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla antes puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
+        "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla demasiado pronto puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
     ),
     (
         "Vender y regalar",
@@ -777,11 +777,11 @@ pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     ),
     (
         "El paso de la bala",
-        "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm). No enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
+        "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm) de distancia. No la enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
     ),
     (
         "Contenido de las tripas",
-        "La carne que tocó el contenido de las tripas se tira, con un margen. No intentes lavarla.",
+        "La carne que tocó contenido de las tripas se tira, con un margen alrededor. No intentes limpiarla lavándola.",
     ),
     (
         "Frío pronto",
@@ -801,17 +801,17 @@ pub const ALL_CAUTIONS: [(&str, &str); 15] = [
     ),
     (
         "Congelación",
-        "Congela en capas delgadas y sueltas, pocas libras al día, a 0 °F (-18 °C). La fecha del paquete es de sabor; la seguridad depende de que siga congelado.",
+        "Congela en una sola capa delgada, pocas libras al día, a 0 °F (-18 °C). La fecha del paquete es de sabor; la seguridad depende de que siga congelado.",
     ),
     (
         "Descongelar y vacío",
-        "Descongela en el refrigerador. Los paquetes al vacío no protegen la carne fuera de él.",
+        "Descongela en el refrigerador. Los paquetes al vacío no mantienen segura la carne fuera de él.",
     ),
     (
         "Curados y carne seca",
         "Los curados y la carne seca pueden enfermar si la dosis o el calor están mal: sigue una receta probada de tu servicio de extensión, no este programa.",
     ),
-    ("Órganos", "Revisa el aviso de tu estado antes de comer hígado, riñón u otros órganos."),
+    ("Órganos", "Revisa el aviso sanitario de tu estado antes de comer hígado, riñón u otros órganos."),
 ];
 
 // A plan that was received.

@@ -12,7 +12,7 @@ pub const INCHES: &str = "pulg";
 /// The name of the product.
 pub const NAME: &str = "Hindsaddle";
 /// Under the name.
-pub const MOTTO: &str = "del venado a los paquetes con etiqueta";
+pub const MOTTO: &str = "del venado al paquete etiquetado";
 /// Step back.
 pub const UNDO: &str = "Deshacer";
 /// Step forward.
@@ -44,15 +44,15 @@ pub const SEX: &str = "Sexo";
 /// Age field.
 pub const AGE: &str = "Edad";
 /// Condition field.
-pub const CONDITION: &str = "Temporada";
+pub const CONDITION: &str = "Época";
 /// Stage field.
-pub const STAGE: &str = "Pesado como";
+pub const STAGE: &str = "Cómo se pesó";
 /// Weight field.
 pub const WEIGHT: &str = "Peso";
 /// Girth field.
 pub const GIRTH: &str = "Contorno del pecho";
 /// Legs switch.
-pub const LEGS_ON: &str = "Con las patas todavía";
+pub const LEGS_ON: &str = "Todavía con patas";
 /// The losses card.
 pub const LOSSES: &str = "Pérdidas";
 /// Shot field.
@@ -62,10 +62,9 @@ pub const CARE: &str = "Limpieza de los huesos";
 /// Days field.
 pub const HUNG: &str = "Días colgado, sin piel";
 /// Caution at the shot.
-pub const SHOT_CAUTION: &str = "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura; no la enjuagues. La carne que tocó el contenido de las tripas se tira, con un margen.";
+pub const SHOT_CAUTION: &str = "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura; no la enjuagues. La carne que tocó contenido de las tripas se tira, con un margen alrededor.";
 /// Caution at hanging.
-pub const HUNG_CAUTION: &str =
-    "Cuelga a 40 °F (4 °C) o menos; lo publicado llega a 5 a 7 días. No madures lo que piensas moler.";
+pub const HUNG_CAUTION: &str = "Cuelga a 40 °F (4 °C) o menos; los consejos publicados llegan a 5 a 7 días. No madures lo que piensas moler.";
 /// The packing card.
 pub const PACKING: &str = "Paquetes";
 /// People field.
@@ -81,13 +80,13 @@ pub const REGIONS: &str = "Región";
 /// The whole animal.
 pub const WHOLE: &str = "Entero";
 /// The legend.
-pub const LEGEND: &str = "Clave";
+pub const LEGEND: &str = "Leyenda";
 /// What to do first, on a phone.
-pub const TAP_REGION: &str = "Toca el animal para acercarte y luego un músculo.";
+pub const TAP_REGION: &str = "Toca el animal para acercarte y luego toca un músculo.";
 /// What to do first, elsewhere.
 pub const TAP_MUSCLE: &str = "Toca un músculo para decidir qué será.";
 /// Give a whole region one product.
-pub const ALL_OF_REGION: &str = "Todo a";
+pub const ALL_OF_REGION: &str = "Todo será";
 /// Choose.
 pub const CHOOSE: &str = "elige…";
 /// The list.
@@ -101,9 +100,9 @@ pub const GIVES: &str = "Rinde";
 /// In the list, a muscle in parts.
 pub const DIVIDED: &str = "En partes";
 /// In the list, sides that differ.
-pub const UNEVEN: &str = "Izquierda y derecha difieren";
+pub const UNEVEN: &str = "Distinto en cada lado";
 /// Every muscle back.
-pub const RESET: &str = "Todos los músculos como de costumbre";
+pub const RESET: &str = "Volver todos a lo usual";
 /// The sheet's choice.
 pub const WHAT_BECOMES: &str = "Qué será";
 /// Thickness stepper.
@@ -119,15 +118,15 @@ pub const ROAST_WEIGHT: &str = "Por peso";
 /// By length.
 pub const ROAST_LENGTH: &str = "Por largo";
 /// Weight of a roast.
-pub const EACH_WEIGHS: &str = "Cada uno";
+pub const EACH_WEIGHS: &str = "Peso de cada uno";
 /// Length of a roast.
-pub const EACH_IS_LONG: &str = "Cada uno";
+pub const EACH_IS_LONG: &str = "Largo de cada uno";
 /// Smaller.
 pub const LESS: &str = "Menos";
 /// Larger.
 pub const MORE: &str = "Más";
 /// Sides.
-pub const SIDES: &str = "De qué lado";
+pub const SIDES: &str = "Para qué lado";
 /// Both.
 pub const BOTH: &str = "Ambos lados";
 /// Taken.
@@ -197,7 +196,7 @@ pub fn both_sides(mass: &str) -> String {
 
 /// "24 in long".
 pub fn long(length: &str) -> String {
-    format!("unas {length} de largo")
+    format!("{} de largo", super::around(length))
 }
 
 /// The name of a muscle's choice in the list.
@@ -207,10 +206,10 @@ pub fn becomes(muscle: &str) -> String {
 
 /// A field of the packing card.
 pub fn packed(product: &str) -> String {
-    format!("{product}, un paquete")
+    format!("{product} por paquete")
 }
 
 /// Beside a poor use.
-pub const POOR: &str = "mal uso";
+pub const POOR: &str = "no conviene";
 /// Beside a use that is refused.
-pub const NOT_POSSIBLE: &str = "imposible";
+pub const NOT_POSSIBLE: &str = "no se puede";

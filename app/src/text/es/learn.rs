@@ -44,13 +44,13 @@ pub const LESSON_NOTE: &str = "Lo que hace un músculo y cómo está puesto es a
 
 /// "Muscle: Knuckle".
 pub fn about_muscle(muscle: Muscle) -> String {
-    format!("Sobre {}", names::muscle(muscle).to_ascii_lowercase())
+    format!("Sobre {}", names::with_article(muscle))
 }
 
 /// What the plate is here.
 pub fn plate_of(species: &str, marked: Option<&str>) -> String {
     match marked {
-        Some(muscle) => format!("La lámina: {species}, con {muscle}"),
+        Some(muscle) => format!("La lámina: {species}; marcado: {muscle}"),
         None => format!("La lámina: {species}"),
     }
 }
@@ -62,13 +62,13 @@ pub fn why_not(product: Product, reason: &str) -> String {
 
 /// "an estimate: about 11 %, 9.8 to 12.2 in 8 of 10 animals".
 pub fn share(likely: &str, low: &str, high: &str) -> String {
-    format!("una estimación: {likely} % más o menos, {low} a {high} en 8 de 10 animales")
+    format!("una estimación: cerca de {likely} %, de {low} a {high} en 8 de 10 animales")
 }
 
 /// "4 of 5: heavy".
 pub fn silver_score(score: u8) -> String {
     let word = match score {
-        0 | 1 => "limpio",
+        0 | 1 => "casi nada",
         2 => "poca",
         3 => "algo",
         4 => "mucha",
@@ -95,23 +95,44 @@ pub fn apart(one: Muscle, other: Muscle) -> String {
         return known.to_owned();
     }
     let (a, b) = (tables::muscle(one), tables::muscle(other));
-    let name = |muscle: Muscle| names::muscle(muscle).to_ascii_lowercase();
+    let name = names::with_article;
     let (more, less) = if a.tenderness >= b.tenderness { (a, b) } else { (b, a) };
     let by = match more.tenderness - less.tenderness {
-        0 => format!("{} y {} son igual de tiernos, más o menos", name(one), name(other)),
-        1 => format!("{} es un poco más tierno que {}", name(more.muscle), name(less.muscle)),
-        2 => format!("{} es claramente más tierno que {}", name(more.muscle), name(less.muscle)),
-        _ => format!("{} es mucho más tierno que {}", name(more.muscle), name(less.muscle)),
+        0 => format!("{} y {} tienen casi la misma suavidad", upper(&name(one)), name(other)),
+        difference => {
+            let much = match difference {
+                1 => "un poco más",
+                2 => "claramente más",
+                _ => "mucho más",
+            };
+            let (is, tender) = match (names::is_plural(more.muscle), upper(&name(more.muscle))) {
+                (false, named) if named.starts_with("La ") => ("es", "tierna"),
+                (false, _) => ("es", "tierno"),
+                (true, named) if named.starts_with("Las ") => ("son", "tiernas"),
+                (true, _) => ("son", "tiernos"),
+            };
+            format!("{} {is} {much} {tender} que {}", upper(&name(more.muscle)), name(less.muscle))
+        }
     };
     let use_of = |row: &tables::MuscleRow| sentences::product_in_sentence(row.usual);
     if a.usual == b.usual {
         let (large, small) = if a.share >= b.share { (a, b) } else { (b, a) };
         if large.share > small.share * 1.5 {
-            return format!("{by}; los dos suelen ser {}, y {} es mayor.", use_of(a), name(large.muscle));
+            return format!(
+                "{by}; lo usual es hacerlos {}, y hay más carne en {}.",
+                use_of(a),
+                name(large.muscle)
+            );
         }
-        return format!("{by}, y los dos suelen ser {}.", use_of(a));
+        return format!("{by}, y lo usual es hacerlos {}.", use_of(a));
     }
-    format!("{by}: {} suele ser {}, {} {}.", name(more.muscle), use_of(more), name(less.muscle), use_of(less))
+    format!(
+        "{by}: para {} lo usual es hacer {}, y para {}, {}.",
+        name(more.muscle),
+        use_of(more),
+        name(less.muscle),
+        use_of(less)
+    )
 }
 
 /// A picture of two muscles.
@@ -135,12 +156,12 @@ pub struct WalkWords {
 pub const WALK: [WalkWords; 10] = [
     WalkWords {
         name: "Cuélgalo frío y limpio",
-        doing: "Sin piel, cuelga a menos de 40 °F (4 °C). Quita los pelos, y corta lo sucio o con sangre; no lo laves.",
+        doing: "Sin piel, cuelga a menos de 40 °F (4 °C). Quita los pelos, y corta lo sucio o ensangrentado; no lo laves.",
         watch: "Deja el cintillo con la carne. Si se pide o aconseja una prueba de enfermedad, hazla ahora.",
     },
     WalkWords {
         name: "Saca los filetes y la arrachera",
-        doing: "Mete la mano bajo el espinazo y suelta los dos filetes con la punta del cuchillo. Saca la arrachera si está limpia.",
+        doing: "Mete la mano por dentro, bajo el espinazo, y suelta los dos filetes con la punta del cuchillo. Saca la arrachera si está limpia.",
         watch: "Están al descubierto y se secan primero, por eso van primero. Lleva el cuchillo plano contra el hueso.",
     },
     WalkWords {
@@ -150,12 +171,12 @@ pub const WALK: [WalkWords; 10] = [
     },
     WalkWords {
         name: "Saca los lomos",
-        doing: "Corta junto al espinazo de cadera a cuello, luego hacia dentro por las costillas, y saca la tira en una pieza. Luego la otra.",
+        doing: "Corta junto al espinazo de cadera a cuello, luego hacia dentro por las costillas, y saca la tira enrollándola, en una pieza. Luego la otra.",
         watch: "Deja que el filo raspe el hueso: lo que se queda ahí es la mejor carne del venado.",
     },
     WalkWords {
-        name: "Limpia pescuezo, pecho, costillas y falda",
-        doing: "Deshuesa el pescuezo en un rollo o dos mitades, y saca el diezmillo donde estaba el omóplato. Quita pecho y falda en telas, y las tiras entre las costillas.",
+        name: "Limpia pescuezo, pecho, costillas y costado",
+        doing: "Deshuesa el pescuezo en un rollo o dos mitades, y saca el diezmillo donde estaba el omóplato. Quita pecho y costado en telas, y las tiras entre las costillas.",
         watch: "Corta todo lo de alrededor de la herida y lo que tocaron las tripas. Se tira, nunca a la tina.",
     },
     WalkWords {
@@ -169,25 +190,24 @@ pub const WALK: [WalkWords; 10] = [
         watch: "Si estás cortando carne, te saliste de la costura. El chamorro sale al final.",
     },
     WalkWords {
-        name: "Corta, en el orden de trabajo",
+        name: "Corta, por su orden",
         doing: "Quita la telilla, busca la fibra y corta al través. Un músculo tras otro:",
         watch: "Lo que espera vuelve al frío. La ficha de mesa de este programa lleva todos los músculos en este orden.",
     },
     WalkWords {
         name: "Llena la tina, y muele al final",
-        doing: "Puntas, telas y trozos van cayendo a la tina. Cuando lo demás esté envuelto, muélela, casi helada.",
-        watch: "Quita antes tendón y grasa dura: tapan el disco y saben mal.",
+        doing: "Puntas, telas y trozos van cayendo a la tina. Cuando lo demás esté envuelto, muele lo de la tina, casi helado.",
+        watch: "Quita antes el tendón y la grasa dura: tapan el disco y saben mal.",
     },
     WalkWords {
         name: "Envuelve, etiqueta, congela",
-        doing: "Sin aire, bien envuelto, y escribe en cada paquete qué es, su peso, el día y el animal. Congela en una capa.",
+        doing: "Saca el aire, envuelve apretado y escribe en cada paquete qué es, su peso, el día y el animal. Congela en una capa.",
         watch: "Pocas libras al día, contra las paredes frías; apila cuando estén duros. Esa es la caja etiquetada.",
     },
 ];
 
 /// What the steps rest on.
-pub const WALK_NOTE: &str =
-    "Como se hace por costumbre, sin fuente; su orden en la mesa es el de este programa.";
+pub const WALK_NOTE: &str = "Así se suele hacer, sin fuente; el orden en la mesa es el de este programa.";
 /// The last step is done.
 pub const WALK_END: &str =
     "Ese es todo el camino. Ahora planea tu venado: la página del plan cuenta los paquetes antes de cortar.";
@@ -196,7 +216,7 @@ pub fn step_picture(view: &str, muscles: &[&str]) -> String {
     if muscles.is_empty() {
         return format!("La lámina, {}", view.to_ascii_lowercase());
     }
-    format!("La lámina, {}: {}", view.to_ascii_lowercase(), muscles.join(", "))
+    format!("La lámina, {}; marcado: {}", view.to_ascii_lowercase(), muscles.join(", "))
 }
 /// Back to the first step.
 pub const FROM_THE_START: &str = "Desde el principio";
@@ -208,7 +228,7 @@ pub const WORKED_ON: &str = "Aquí se trabaja";
 /// A game.
 pub const fn game(game: Game) -> &'static str {
     match game {
-        Game::Find => "Halla el músculo",
+        Game::Find => "Encuentra el músculo",
         Game::Cut => "Qué corte",
         Game::Knife => "Qué tajo",
     }
@@ -226,7 +246,7 @@ pub const fn game_hint(game: Game) -> &'static str {
 /// Begin.
 pub const START: &str = "Empezar";
 /// Ten of all muscles.
-pub const ROUND_HINT: &str = "Diez preguntas, en su propio orden. Lo cierto o falso se explica al momento; nada va por tiempo, y la puntuación queda en este aparato.";
+pub const ROUND_HINT: &str = "Diez preguntas, en su propio orden. Cada acierto o error se explica al momento; nada va contra reloj, y la puntuación queda en este aparato.";
 /// On to the next.
 pub const NEXT_QUESTION: &str = "Siguiente pregunta";
 /// Before the summary.
@@ -238,7 +258,7 @@ pub const LESSON_AGAIN: &str = "Las mismas preguntas otra vez";
 /// Away from the round.
 pub const LEAVE_ROUND: &str = "Salir";
 /// The places as a list.
-pub const BY_WORDS: &str = "O elige el lugar en palabras";
+pub const BY_WORDS: &str = "O elige el lugar con palabras";
 /// First choice of it.
 pub const WHERE_IS_IT: &str = "¿Dónde está?";
 /// On the plate, before an answer.
@@ -256,9 +276,9 @@ pub const NO_SCORE: &str = "Todavía no se ha respondido nada en este aparato.";
 /// Take it away.
 pub const FORGET_SCORE: &str = "Olvidar la puntuación";
 /// What to look at again.
-pub const LOOK_AGAIN: &str = "Vale otra mirada";
+pub const LOOK_AGAIN: &str = "Para repasar";
 /// Nothing to look at again.
-pub const ALL_KNOWN: &str = "Los sabes todos.";
+pub const ALL_KNOWN: &str = "Te los sabes todos.";
 
 /// "Question 3 of 10".
 pub fn question_of(at: usize, of: usize) -> String {
@@ -269,7 +289,10 @@ pub fn question_of(at: usize, of: usize) -> String {
 pub fn asked(game: Game, muscle: Muscle) -> String {
     let name = names::muscle(muscle);
     match game {
-        Game::Find => format!("¿Dónde está: {}?", name.to_ascii_lowercase()),
+        Game::Find => {
+            let is = if names::is_plural(muscle) { "están" } else { "está" };
+            format!("¿Dónde {is} {}?", names::with_article(muscle))
+        }
         Game::Cut => format!("{name}: ¿qué quiere ser?"),
         Game::Knife => format!("{name}: ¿qué tajo cruza la fibra?"),
     }
@@ -277,17 +300,22 @@ pub fn asked(game: Game, muscle: Muscle) -> String {
 
 /// The muscle was found.
 pub fn found(muscle: Muscle) -> String {
-    format!("Sí, eso es {}: {}.", names::muscle(muscle).to_ascii_lowercase(), super::place(muscle))
+    format!("Sí, {}: {}.", are(muscle), super::place(muscle))
 }
 
 /// It was another.
 pub fn found_other(tapped: Muscle, asked: Muscle) -> String {
     format!(
-        "Eso es {}. Ahora se marca {}: {}.",
-        names::muscle(tapped).to_ascii_lowercase(),
-        names::muscle(asked).to_ascii_lowercase(),
+        "No, {}. Ahora la marca está en {}: {}.",
+        are(tapped),
+        names::with_article(asked),
         super::place(asked)
     )
+}
+
+fn are(muscle: Muscle) -> String {
+    let are = if names::is_plural(muscle) { "son" } else { "es" };
+    format!("{are} {}", names::with_article(muscle))
 }
 
 /// The usual product was named.
@@ -304,7 +332,7 @@ pub fn works_too(product: Product, muscle: Muscle, mind: Option<&str>) -> String
 /// A product that does not.
 pub fn poor_cut(product: Product, muscle: Muscle, reason: &str) -> String {
     format!(
-        "No {}: {reason}. Mejor: {}",
+        "Para {} no: {reason}. Mejor: {}",
         sentences::product_in_sentence(product),
         lower(super::wants(muscle))
     )
@@ -320,7 +348,7 @@ pub fn wrong_stroke(along: bool, right: &str, muscle: Muscle) -> String {
     let so = if along {
         "Eso va a lo largo de las fibras y las deja largas y hebrosas"
     } else {
-        "Eso las cruza de lado y las deja la mitad más largas"
+        "Eso las cruza en diagonal y las deja una mitad más largas"
     };
     format!("{so}. {right} va a escuadra. {}", super::fibres(muscle))
 }
@@ -334,14 +362,18 @@ fn lower(sentence: &str) -> String {
 pub fn result(right: usize, too: usize, of: usize) -> String {
     match too {
         0 => format!("{right} de {of} bien"),
+        1 => format!("{right} de {of} bien, y 1 que también serviría"),
         _ => format!("{right} de {of} bien, y {too} que también servirían"),
     }
 }
 
 /// A place in words, for the plate.
 pub fn place_name(muscle: Muscle) -> String {
-    let place = super::place(muscle);
-    let mut letters = place.chars();
+    upper(super::place(muscle))
+}
+
+fn upper(words: &str) -> String {
+    let mut letters = words.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
@@ -367,7 +399,7 @@ pub fn stroke_lies((right, down): (f64, f64)) -> &'static str {
 
 /// A muscle on one side of the animal.
 pub fn on_side(name: &str, side: Side) -> String {
-    format!("{name}, {}", names::side(side).to_ascii_lowercase())
+    format!("{name}, lado {}", names::side(side).to_ascii_lowercase())
 }
 
 /// "Stroke A: upright".
@@ -404,7 +436,7 @@ pub const COPY_LESSON: &str = "Copiar el enlace de la lección";
 /// Look at it.
 pub const OPEN_HERE: &str = "Abrirla aquí";
 /// Sheets.
-pub const LESSON_SHEETS: &str = "Su hoja de trabajo y clave";
+pub const LESSON_SHEETS: &str = "Su hoja de trabajo y respuestas";
 /// The code.
 pub const LESSON_CODE_ALT: &str = "El enlace de la lección como código para fotografiar";
 /// It is on the clipboard.
@@ -432,10 +464,10 @@ pub fn lesson_trouble(error: LessonError) -> String {
         LessonError::NoMuscle => "Marca al menos un músculo.".into(),
         LessonError::NoGame => "Marca al menos un juego.".into(),
         LessonError::NothingToAsk => {
-            "Estos músculos no tienen una sola fibra que cruzar. Marca otro músculo u otro juego.".into()
+            "La fibra de estos músculos no va en una sola dirección. Marca otro músculo u otro juego.".into()
         }
         LessonError::NotSeen(muscle) => {
-            format!("{} no se ve desde ahí. Quita su marca, o elige otro lado.", names::muscle(muscle))
+            format!("{}: no se ve desde ahí. Quita su marca, o elige otro lado.", names::muscle(muscle))
         }
     }
 }
@@ -460,7 +492,7 @@ pub fn lesson_error(error: LinkError) -> &'static str {
     }
 }
 /// What can be done all the same.
-pub const WITHOUT_LESSON: &str = "Puedes practicar sin él: elige un juego abajo.";
+pub const WITHOUT_LESSON: &str = "Puedes practicar sin ella: elige un juego abajo.";
 
 // Words.
 
@@ -470,7 +502,7 @@ pub const FIND_WORD: &str = "Buscar una palabra";
 pub const LETTERS: &str = "Letras";
 /// Nothing fits.
 pub fn no_word(typed: &str) -> String {
-    format!("Ninguna palabra lleva «{typed}». Prueba con menos.")
+    format!("Ninguna palabra lleva «{typed}». Prueba con menos letras.")
 }
 /// How many.
 pub fn words_found(count: usize) -> String {
@@ -482,7 +514,7 @@ pub fn words_found(count: usize) -> String {
 /// What the page of sources is.
 pub const SOURCES_HINT: &str = "Todas las fuentes del programa: de qué clase es cada una, qué cifras se apoyan en ella y qué tan buenas son.";
 /// What is our own.
-pub const JUDGEMENT_HINT: &str = "Lo marcado como criterio es nuestro: nadie lo midió. Las partes de los músculos son de esa clase, y en ellas se apoya todo lo que cuenta paquetes.";
+pub const JUDGEMENT_HINT: &str = "Lo marcado como criterio es nuestro: nadie lo midió para nosotros. Las partes de los músculos son de esa clase, y en ellas se apoya todo lo que cuenta paquetes.";
 /// What the letters mean.
 pub const GRADES: &str = "Grados";
 /// A source without a row of its own.
@@ -499,7 +531,7 @@ pub const fn rests(rests: crate::views::sources::Rests) -> &'static str {
         Rests::Yields => "Lo que queda en cada pesada",
         Rests::Weights => "Pesos típicos",
         Rests::Girth => "Peso por el contorno del pecho",
-        Rests::Shifts => "Lo que cambian sexo, edad y temporada",
+        Rests::Shifts => "Lo que cambian sexo, edad y época",
         Rests::Losses => "Pérdidas por tiro, merma y hueso",
         Rests::Portions => "Cuánto come una persona",
         Rests::Keeping => "Meses en el congelador",
@@ -519,4 +551,27 @@ pub const fn rests(rests: crate::views::sources::Rests) -> &'static str {
 /// "Months in the freezer (A)".
 pub fn rests_on(rests: &str, grades: &str) -> String {
     format!("{rests} ({grades})")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn muscles_are_compared_in_their_gender_and_number() {
+        for (one, other, said) in [
+            (Muscle::Knuckle, Muscle::EyeRound, "La bola es "),
+            (
+                Muscle::Backstrap,
+                Muscle::FlankSheets,
+                "El lomo es mucho más tierno que las telas del costado: ",
+            ),
+            (Muscle::BackTrim, Muscle::Neck, "Los recortes del espinazo "),
+        ] {
+            let apart = apart(one, other);
+            assert!(apart.starts_with(said), "{apart}");
+        }
+        assert_eq!(asked(Game::Find, Muscle::NeckStraps), "¿Dónde están las tiras del cuello?");
+        assert!(found(Muscle::Knuckle).starts_with("Sí, es la bola: frente del muslo"));
+    }
 }

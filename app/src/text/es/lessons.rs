@@ -6,29 +6,29 @@ use hindsaddle_model::anatomy::Muscle;
 /// Where it lies, in words that do not name it: for asking where it is.
 pub fn place(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "cara interna del muslo, contra su gemela",
-        Muscle::BottomRound => "cara externa del muslo, de la base de la cola a la rodilla",
+        Muscle::TopRound => "lado interno del muslo, contra su gemelo",
+        Muscle::BottomRound => "lado externo del muslo, de la base de la cola a la rodilla",
         Muscle::EyeRound => "tira angosta por el borde trasero del muslo",
         Muscle::Knuckle => "frente del muslo, envuelta en el fémur",
-        Muscle::Sirloin => "tapa gruesa sobre la cara externa del hueso de la cadera",
+        Muscle::Sirloin => "tapa gruesa sobre el lado externo del hueso de la cadera",
         Muscle::TriTip => "triángulo de la punta de la cadera por el borde delantero del muslo",
         Muscle::HindShank => "parte baja de la pata trasera, de la rodilla al corvejón",
         Muscle::PelvicTrim => "restos en el hueco de la pelvis y en la raíz de la cola",
         Muscle::Backstrap => "en el canal junto al espinazo, de la cadera a la base del cuello",
         Muscle::Tenderloin => "dentro del cuerpo, bajo el espinazo, en la cintura",
         Muscle::BackTrim => "tiras sobre los huesos del espinazo, bajo el músculo largo de la espalda",
-        Muscle::FlatIron => "cara externa del omóplato, detrás de su cresta",
-        Muscle::MockTender => "cara externa del omóplato, delante de su cresta",
+        Muscle::FlatIron => "lado externo del omóplato, detrás de su cresta",
+        Muscle::MockTender => "lado externo del omóplato, delante de su cresta",
         Muscle::Clod => "triángulo entre omóplato, brazo y codo",
-        Muscle::UnderBlade => "cara interna del omóplato, hacia las costillas",
+        Muscle::UnderBlade => "lado interno del omóplato, hacia las costillas",
         Muscle::Arm => "frente del brazo, de la punta del hombro al codo",
         Muscle::ForeShank => "antebrazo, del codo a la muñeca",
         Muscle::Chuck => "entre el omóplato y las costillas, se ve al quitar la pata delantera",
         Muscle::Cape => "telas delgadas sobre lo alto del omóplato y las costillas de arriba",
         Muscle::NeckStraps => "lado de abajo del cuello, del cráneo al hombro y al esternón",
         Muscle::Neck => "detrás del cráneo, en capas sobre los huesos, hasta la cruz",
-        Muscle::Brisket => "lado de abajo del pecho, entre las patas delanteras",
-        Muscle::RibMeat => "entre y sobre las costillas",
+        Muscle::Brisket => "lado de abajo del tórax, entre las patas delanteras",
+        Muscle::RibMeat => "entre las costillas y sobre ellas",
         Muscle::FlankSteak => "tira a lo largo del vientre, del esternón a la pelvis",
         Muscle::FlankSheets => "pared blanda del costado, de las últimas costillas a la punta de la cadera",
         Muscle::Skirt => "la pared entre pecho y vientre, por dentro",
@@ -83,25 +83,25 @@ pub fn tender(muscle: Muscle) -> &'static str {
         Muscle::TopRound => "Media: grande y magra, con pocas costuras. Se seca si pasa de término medio.",
         Muscle::BottomRound => "Dura: fibras gruesas en envolturas de nervio que engrosan con la edad.",
         Muscle::EyeRound => {
-            "Media: fina y pareja, pero con mucho nervio firme dentro. El centro es más tierno que las puntas."
+            "Medio: fino y parejo, pero con mucho nervio firme dentro. El centro es más tierno que las puntas."
         }
         Muscle::Knuckle => {
-            "Tierna en conjunto: de sus cuatro músculos el del centro es el más tierno, el de fuera duro."
+            "Tierna en conjunto: de sus cuatro músculos el del centro es el más tierno y el de fuera es duro."
         }
         Muscle::Sirloin => "Tierno: una de las cuatro mejores piezas, gruesa y con poco nervio.",
         Muscle::TriTip => "Tierno, pero delgado y chico salvo en los más grandes.",
-        Muscle::HindShank => "Duro: tendón y nervio por todos lados, lo más de la pata trasera.",
-        Muscle::PelvicTrim => "Bastante duro, y en trozos tan chicos que no importa.",
+        Muscle::HindShank => "Duro: tendón y nervio por todos lados, lo más nervudo de la pata trasera.",
+        Muscle::PelvicTrim => "Duros, pero en trozos tan chicos que no importa.",
         Muscle::Backstrap => "Muy tierno: fibras largas y parejas, poco nervio, poco trabajo.",
         Muscle::Tenderloin => "Muy tierno: casi sin nervio y casi sin trabajo. Ningún músculo lo es más.",
-        Muscle::BackTrim => "Medio, pero hebroso: tiras cortas, cada una en su telilla.",
+        Muscle::BackTrim => "Medios, pero hebrosos: tiras cortas, cada una en su telilla.",
         Muscle::FlatIron => {
             "Tierna, de las más tiernas ya sin la lámina de nervio del centro; con ella, correosa."
         }
         Muscle::MockTender => "Duro: un cono firme con un tendón dentro, usado a cada paso.",
         Muscle::Clod => "Media: buena carne alrededor de láminas de tendón, más duras con la edad.",
         Muscle::UnderBlade => {
-            "Media: delgada, con telas que la cruzan; el cordón del borde trasero es tierno."
+            "Medio: delgado, con telas que lo cruzan; el cordón del borde trasero es tierno."
         }
         Muscle::Arm => "Duro: músculos chicos que trabajan mucho, con tendones en las dos puntas.",
         Muscle::ForeShank => "Duro: la mitad es tendón, lo más nervudo del frente.",
@@ -111,9 +111,9 @@ pub fn tender(muscle: Muscle) -> &'static str {
         Muscle::Cape => "Dura: telas de unos 5 mm que nunca descansan.",
         Muscle::NeckStraps => "Duras: cuerdas largas de fibra gruesa.",
         Muscle::Neck => "Duro: muchas capas con telas entre ellas, y mucho sabor.",
-        Muscle::Brisket => "Duro: grueso de fibra y delgado, con una grasa que se endurece y sabe.",
+        Muscle::Brisket => "Duro: delgado y de fibra gruesa, con una grasa que se endurece y sabe mal.",
         Muscle::RibMeat => "Dura: pocos milímetros de carne entre hueso, telilla y sebo.",
-        Muscle::FlankSteak => "Dura: fibras largas y gruesas, menos de 1 cm en un cola blanca.",
+        Muscle::FlankSteak => "Dura: fibras largas y gruesas, menos de 1 cm de grosor en un cola blanca.",
         Muscle::FlankSheets => "Duras: telas de 2 a 6 mm con telilla en ambas caras.",
         Muscle::Skirt => {
             "Media: fibras sueltas que aguantan un sellado rápido, pero delgada y llena de telilla."
@@ -126,7 +126,7 @@ pub fn silver(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => "Poca: la cubre como tapa un músculo delgado. Quítalo con su película.",
         Muscle::BottomRound => {
-            "Mucha: una tela brillante cubre la cara externa. Mete el cuchillo debajo, con el filo hacia arriba."
+            "Mucha: una tela brillante cubre la cara externa. Mete el cuchillo debajo, con el filo inclinado hacia arriba."
         }
         Muscle::EyeRound => "Poca: una película alrededor del huso.",
         Muscle::Knuckle => {
@@ -137,7 +137,7 @@ pub fn silver(muscle: Muscle) -> &'static str {
         Muscle::HindShank => "Mucha: alrededor de cada vientre muscular, y tendón blanco en las dos puntas.",
         Muscle::PelvicTrim => "Algo, en cada trozo.",
         Muscle::Backstrap => {
-            "Mucha pero sencilla: una sola tela gruesa hacia la piel, sale de un tirón del cuchillo."
+            "Mucha pero sencilla: una sola tela gruesa hacia la piel, sale de una sola pasada del cuchillo."
         }
         Muscle::Tenderloin => "Casi nada: una película, y la tira delgada del costado.",
         Muscle::BackTrim => "Mucha: alrededor de cada tira.",
@@ -148,7 +148,7 @@ pub fn silver(muscle: Muscle) -> &'static str {
         Muscle::Clod => {
             "Algo por fuera; por dentro, láminas de tendón entre sus cabezas, más gruesas en el codo."
         }
-        Muscle::UnderBlade => "Algo: telas que la cruzan y se juntan en el hombro.",
+        Muscle::UnderBlade => "Algo: telas que lo cruzan y se juntan en el hombro.",
         Muscle::Arm => "Mucha: alrededor de cada músculo chico, con tendones en hombro y codo.",
         Muscle::ForeShank => {
             "Mucha: alrededor de cada vientre muscular, y tendones que siguen hasta los dedos."
@@ -169,38 +169,42 @@ pub fn silver(muscle: Muscle) -> &'static str {
 pub fn fibres(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "Del hueso de la nalga abajo y adelante hasta dentro de la rodilla; las de la tapa casi rectas hacia abajo."
+            "Del hueso de la nalga hacia abajo y adelante, a la cara interna de la rodilla; las de la tapa, casi rectas hacia abajo."
         }
         Muscle::BottomRound => {
-            "De dos lados, como una pluma: sobre todo de la base de la cola abajo y adelante a la rodilla. Vuelve a mirar al cortar, que gira."
+            "De dos lados, como una pluma: sobre todo de la base de la cola hacia abajo y adelante, a la rodilla. Vuelve a mirar al cortar, que gira."
         }
         Muscle::EyeRound => "Rectas a lo largo del huso, del hueso de la nalga hacia abajo.",
         Muscle::Knuckle => "Rectas de cadera a rótula en el centro; a los lados se inclinan hacia dentro.",
         Muscle::Sirloin => {
-            "De la punta de la cadera atrás y abajo a la articulación; sus dos capas difieren un poco."
+            "De la punta de la cadera hacia atrás y abajo, a la articulación de la cadera; sus dos capas difieren un poco."
         }
-        Muscle::TriTip => "En abanico desde la punta de la cadera. Gira la pieza a la mitad.",
+        Muscle::TriTip => "En abanico desde la punta de la cadera hacia abajo. Gira la pieza a la mitad.",
         Muscle::HindShank => "En muchos vientres chicos, a lo largo de la canilla.",
         Muscle::PelvicTrim => "Para todos lados: cortas y mezcladas.",
-        Muscle::Backstrap => "Casi a lo largo de la espalda, unos 10 grados abajo y adelante.",
-        Muscle::Tenderloin => "A lo largo de la pieza, de las últimas costillas a la cadera.",
-        Muscle::BackTrim => "En tiras cortas, a 20 a 40 grados del espinazo.",
+        Muscle::Backstrap => {
+            "Casi a lo largo de la espalda, inclinadas unos 10 grados hacia abajo y adelante."
+        }
+        Muscle::Tenderloin => {
+            "A lo largo de la pieza, de las últimas costillas a la articulación de la cadera."
+        }
+        Muscle::BackTrim => "En tiras cortas, de 20 a 40 grados respecto al espinazo.",
         Muscle::FlatIron => "En dos mitades que se inclinan hacia la lámina del centro.",
         Muscle::MockTender => "A lo largo del cono, de lo alto del omóplato a la punta del hombro.",
-        Muscle::Clod => "En abanico del borde trasero del omóplato al codo.",
+        Muscle::Clod => "En abanico del borde trasero del omóplato, hacia abajo, al codo.",
         Muscle::UnderBlade => "En varios abanicos que se juntan en el hombro.",
         Muscle::Arm => "A lo largo del brazo, de la punta del hombro al codo.",
         Muscle::ForeShank => "Rectas a lo largo del antebrazo, del codo a la muñeca.",
-        Muscle::Chuck => "En abanico de lo alto del omóplato a las costillas y adelante al cuello.",
+        Muscle::Chuck => "En abanico de lo alto del omóplato, abajo a las costillas y adelante al cuello.",
         Muscle::Cape => {
-            "En abanicos: arriba hacia la cresta del omóplato, y detrás de la espalda adelante y abajo."
+            "En abanicos: arriba, hacia la cresta del omóplato; atrás, de la espalda hacia adelante y abajo."
         }
         Muscle::NeckStraps => "A lo largo de las cuerdas, de detrás de la cabeza al hombro y al esternón.",
         Muscle::Neck => "A lo largo del cuello, en muchas capas.",
         Muscle::Brisket => {
-            "La parte honda a lo largo del esternón, adelante y arriba; la de encima recta al través."
+            "La parte honda, a lo largo del esternón, hacia adelante y arriba; la de encima, recta al través."
         }
-        Muscle::RibMeat => "En dos capas entre las costillas que se cruzan.",
+        Muscle::RibMeat => "En dos capas que se cruzan entre las costillas.",
         Muscle::FlankSteak => "Rectas a lo largo del vientre.",
         Muscle::FlankSheets => "Tres telas, tres direcciones.",
         Muscle::Skirt => "Cortas, rectas al través de la tira, de las costillas al centro.",
@@ -210,12 +214,14 @@ pub fn fibres(muscle: Muscle) -> &'static str {
 /// What it wants to be, and why.
 pub fn wants(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "Bistecs al través de la fibra, o uno o dos asados enteros: alcanza para ambos.",
+        Muscle::TopRound => {
+            "Bistecs al través de la fibra, o uno o dos asados enteros: alcanza para lo uno o lo otro."
+        }
         Muscle::BottomRound => {
             "Un asado, cocido despacio; o rebanada delgada. Un bistec grueso a la parrilla decepciona."
         }
-        Muscle::EyeRound => "Un asado chico de forma pareja, rojo y rebanado delgado.",
-        Muscle::Knuckle => "Un asado; o sepárala, y la pieza del centro da buenos bistecs.",
+        Muscle::EyeRound => "Un asado chico de forma pareja, en término rojo y rebanado delgado.",
+        Muscle::Knuckle => "Un asado; o sepárala por sus costuras, y la pieza del centro da buenos bistecs.",
         Muscle::Sirloin => "De tres a cinco bistecs, o un asado chico. A guiso o molida solo lo dañado.",
         Muscle::TriTip => "Un bistec, sellado entero. En un uapití es un asado.",
         Muscle::HindShank => {
@@ -237,16 +243,16 @@ pub fn wants(muscle: Muscle) -> &'static str {
         Muscle::Cape => "Molida: es demasiado delgada para algo entero.",
         Muscle::NeckStraps => "Guiso, en trozos cortos al través.",
         Muscle::Neck => "Un asado de olla deshuesado y enrollado, cocido y deshebrado.",
-        Muscle::Brisket => "Molida, sin la grasa; uno grande puede ir a fuego lento.",
+        Muscle::Brisket => "Molida, con la grasa bien quitada; uno grande puede ir a fuego lento.",
         Muscle::RibMeat => "Molida: tiras de entre los huesos.",
         Muscle::FlankSteak => {
             "Molida en un venado chico; en uno grande un bistec delgado, marinado, sellado y rebanado al través."
         }
         Muscle::FlankSheets => {
-            "Molida lo que esté limpio; aquí la mugre y la resequedad toman primero su parte."
+            "Molida, lo que esté limpio; aquí la mugre y la resequedad se llevan primero su parte."
         }
         Muscle::Skirt => {
-            "Molida, o un bistec delgado y rápido de un venado grande, si el tiro no dio en las tripas."
+            "Molida, o un bistec delgado, sellado rápido, de un venado grande, si el tiro no dio en las tripas."
         }
     }
 }
@@ -256,7 +262,7 @@ pub fn mistaken(one: Muscle, other: Muscle) -> Option<&'static str> {
     let pair = if one <= other { (one, other) } else { (other, one) };
     Some(match pair {
         (Muscle::Backstrap, Muscle::Tenderloin) => {
-            "El filete está dentro del cuerpo bajo el espinazo, el lomo por fuera encima; los dos son muy tiernos, y el lomo pesa cinco veces más."
+            "El filete está dentro del cuerpo bajo el espinazo, el lomo por fuera, encima; los dos son muy tiernos, y el lomo pesa cinco veces lo que el filete."
         }
         (Muscle::Tenderloin, Muscle::MockTender) => {
             "Se parecen en la tabla: el filete sale de dentro de la cintura y es lo más tierno, el juil del frente del omóplato y es duro."
@@ -265,16 +271,16 @@ pub fn mistaken(one: Muscle, other: Muscle) -> Option<&'static str> {
             "Los dos son husos: el cuete sale de atrás del muslo y es firme por dentro, el filete no."
         }
         (Muscle::TopRound, Muscle::BottomRound) => {
-            "La cara es lo de dentro del muslo, limpia y medio tierna; la contracara lo de fuera, gruesa bajo mucha telilla."
+            "La cara es lo de dentro del muslo, limpia y medio tierna; la contracara lo de fuera, de fibra gruesa bajo mucha telilla."
         }
         (Muscle::FlatIron, Muscle::MockTender) => {
-            "La cresta del omóplato los separa: detrás la plancha tierna con su lámina, delante el juil duro."
+            "La cresta del omóplato los separa: detrás, la plancha tierna con su lámina de nervio; delante, el juil duro."
         }
         (Muscle::Sirloin, Muscle::Backstrap) => {
             "El aguayón empieza donde acaba el lomo, en la cadera: más corto y grueso, con menos telilla, casi igual de tierno."
         }
         (Muscle::HindShank, Muscle::ForeShank) => {
-            "La misma carne de la pata trasera y la delantera: ambos puro tendón, el trasero pesa más del doble."
+            "La misma carne de la pata trasera y la delantera: ambos puro tendón, y el trasero pesa más del doble."
         }
         (Muscle::FlankSteak, Muscle::FlankSheets) => {
             "La falda es la única tira larga del vientre, de fibras rectas; las telas son las tres capas cruzadas del costado."
@@ -287,4 +293,35 @@ pub fn mistaken(one: Muscle, other: Muscle) -> Option<&'static str> {
         }
         _ => return None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use hindsaddle_model::tables;
+
+    use super::*;
+    use crate::text::es::names;
+
+    #[test]
+    fn a_place_does_not_name_its_muscle() {
+        for muscle in Muscle::ALL {
+            let name = names::muscle(muscle).to_lowercase();
+            assert!(!place(muscle).to_lowercase().contains(&name), "{}", place(muscle));
+        }
+    }
+
+    #[test]
+    fn tenderness_and_silverskin_are_those_of_the_catalogue() {
+        for muscle in Muscle::ALL {
+            let row = tables::muscle(muscle);
+            let expected = match row.tenderness {
+                1 | 2 => "Dur",
+                3 => "Medi",
+                4 => "Tiern",
+                _ => "Muy tierno",
+            };
+            assert!(tender(muscle).starts_with(expected), "{muscle:?}: {}", tender(muscle));
+            assert_eq!(silver(muscle).starts_with("Mucha"), row.silverskin >= 4, "{}", silver(muscle));
+        }
+    }
 }

@@ -48,17 +48,17 @@ pub fn muscle_also(muscle: Muscle) -> &'static str {
         Muscle::Knuckle => "babilla, pulpa bola",
         Muscle::Sirloin => "cadera",
         Muscle::HindShank => "morcillo, con el talón",
-        Muscle::Backstrap => "lomo de espalda",
+        Muscle::Backstrap => "cinta de lomo",
         Muscle::Tenderloin => "solomillo, lomito",
         Muscle::BackTrim => "tiras del espinazo, cordón",
         Muscle::FlatIron => "marucha",
         Muscle::MockTender => "chingolo, falso filete",
         Muscle::Clod => "espaldilla",
-        Muscle::UnderBlade => "cara interna, filetillo",
+        Muscle::UnderBlade => "lado interno de la paleta, filetillo",
         Muscle::Arm => "parte alta del brazo",
         Muscle::Chuck => "aguja",
         Muscle::Cape => "capa de la paleta",
-        Muscle::Skirt => "entraña, con el lomillo",
+        Muscle::Skirt => "entraña fina y gruesa",
         Muscle::TriTip
         | Muscle::PelvicTrim
         | Muscle::ForeShank
@@ -69,6 +69,42 @@ pub fn muscle_also(muscle: Muscle) -> &'static str {
         | Muscle::FlankSteak
         | Muscle::FlankSheets => "",
     }
+}
+
+/// A muscle inside a sentence, with its article: "la bola", "los recortes de cadera".
+pub(super) fn with_article(of: Muscle) -> String {
+    let article = match of {
+        Muscle::TopRound
+        | Muscle::BottomRound
+        | Muscle::Knuckle
+        | Muscle::FlatIron
+        | Muscle::Clod
+        | Muscle::Cape
+        | Muscle::RibMeat
+        | Muscle::FlankSteak
+        | Muscle::Skirt => "la",
+        Muscle::EyeRound
+        | Muscle::Sirloin
+        | Muscle::TriTip
+        | Muscle::HindShank
+        | Muscle::Backstrap
+        | Muscle::Tenderloin
+        | Muscle::MockTender
+        | Muscle::UnderBlade
+        | Muscle::Arm
+        | Muscle::ForeShank
+        | Muscle::Chuck
+        | Muscle::Neck
+        | Muscle::Brisket => "el",
+        Muscle::PelvicTrim | Muscle::BackTrim => "los",
+        Muscle::NeckStraps | Muscle::FlankSheets => "las",
+    };
+    format!("{article} {}", muscle(of).to_ascii_lowercase())
+}
+
+/// Whether its name is a plural.
+pub(super) fn is_plural(of: Muscle) -> bool {
+    matches!(of, Muscle::PelvicTrim | Muscle::BackTrim | Muscle::NeckStraps | Muscle::FlankSheets)
 }
 
 /// The muscles in it, as anatomists call them.
@@ -118,9 +154,11 @@ pub fn teach(muscle: Muscle) -> &'static str {
             "El cojín grande y plano de la cara interna del muslo: quita primero la tapa delgada y luego corta el músculo principal al través."
         }
         Muscle::BottomRound => {
-            "La pared externa del muslo, bajo una membrana plateada: ásala entera y despacio, o rebánala delgada."
+            "La pared externa del muslo, bajo una telilla brillante: ásala entera y despacio, o rebánala delgada."
         }
-        Muscle::EyeRound => "Un huso que parece filete y no lo es: déjalo rojo y rebánalo delgado.",
+        Muscle::EyeRound => {
+            "Un huso que parece filete y no lo es: déjalo en término rojo y rebánalo delgado."
+        }
         Muscle::Knuckle => {
             "El balón del frente del muslo: ábrelo por sus costuras plateadas y la pieza del centro es tierna como para bistec."
         }
@@ -135,7 +173,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
         }
         Muscle::PelvicTrim => "Los trozos que quedan en el hueco de la pelvis: perfectos para el molino.",
         Muscle::Backstrap => {
-            "Una tira larga a cada lado del espinazo: quita su única membrana gruesa, corta al través, cocina fuerte y poco tiempo."
+            "Una tira larga a cada lado del espinazo: quita su única telilla gruesa, corta al través, cocina a fuego fuerte y poco tiempo."
         }
         Muscle::Tenderloin => {
             "Escondido dentro del vientre, bajo el espinazo: casi no trabaja, por eso es la pieza más tierna del venado."
@@ -158,7 +196,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
             "Músculos del antebrazo, mitad tendón: cocínalos a fuego lento hasta que se derrita el nervio."
         }
         Muscle::Chuck => {
-            "La hamaca que cuelga el pecho entre las patas delanteras: la cortas cuando quitas la paleta."
+            "La hamaca en que cuelga el pecho entre las patas delanteras: la cortas al quitar la paleta."
         }
         Muscle::Cape => {
             "La capa delgada sobre la paleta y las costillas: quítala como una cobija y mándala al molino."
@@ -181,7 +219,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
         Muscle::FlankSheets => {
             "Tres telas delgadas y cruzadas que sostienen el vientre: limpia, pela, muele."
         }
-        Muscle::Skirt => "El músculo de respirar: suele irse con las tripas; guárdala si está limpia.",
+        Muscle::Skirt => "El músculo de respirar: suele irse con las tripas; guárdalo si está limpio.",
     }
 }
 
@@ -189,7 +227,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
 pub fn knife(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "Rebana al través, a escuadra de la línea que va del hueso de la nalga a la rodilla."
+            "Rebana al través, paralelo al suelo en una pierna colgada: a escuadra de la línea del hueso de la nalga a la rodilla."
         }
         Muscle::BottomRound => {
             "Busca primero la fibra, que gira; corta a escuadra del eje largo, delgado para bistecs."
@@ -303,8 +341,8 @@ pub fn species(species: Species) -> &'static str {
         Species::WhiteTailed => "Venado cola blanca",
         Species::Mule => "Venado bura",
         Species::BlackTailed => "Venado cola negra",
-        Species::Elk => "Uapití (wapití)",
-        Species::Moose => "Alce",
+        Species::Elk => "Uapití (elk)",
+        Species::Moose => "Alce (moose)",
         Species::Pronghorn => "Berrendo",
         Species::Caribou => "Caribú (reno)",
         Species::Red => "Ciervo rojo",
@@ -363,7 +401,7 @@ pub fn stage_hint(stage: Stage) -> &'static str {
         Stage::Hanging => "Sin piel, sin cabeza ni patas.",
         Stage::Deboned => "Todo lo que vas a empacar, sin hueso.",
         Stage::Girth => "Alrededor del pecho, justo detrás de las patas delanteras.",
-        Stage::Typical => "Un animal típico de su clase: cuenta con casi la mitad más o menos.",
+        Stage::Typical => "Un animal típico de su clase: cuenta con casi la mitad de más o de menos.",
     }
 }
 
@@ -373,7 +411,7 @@ pub fn stage_short(stage: Stage) -> &'static str {
         Stage::Live => "vivo",
         Stage::FieldDressed => "eviscerado",
         Stage::Hanging => "en canal",
-        Stage::Deboned => "carne sin hueso",
+        Stage::Deboned => "de carne sin hueso",
         Stage::Girth => "de contorno del pecho",
         Stage::Typical => "sin pesar",
     }
@@ -382,7 +420,7 @@ pub fn stage_short(stage: Stage) -> &'static str {
 /// How the shot was.
 pub fn shot(shot: Shot) -> &'static str {
     match shot {
-        Shot::Clean => "Limpio: poco echado a perder",
+        Shot::Clean => "Limpio: se perdió poco",
         Shot::Usual => "Normal",
         Shot::Bad => "Malo: paleta, anca o tripas",
     }

@@ -40,7 +40,7 @@ pub const SAVE_SVG: &str = "Dibujo (SVG)";
 /// Save as PNG.
 pub const SAVE_PNG: &str = "Imagen (PNG)";
 /// Open the sheets.
-pub const CLASS_SHEETS: &str = "Hoja de trabajo y clave";
+pub const CLASS_SHEETS: &str = "Hoja de trabajo y respuestas";
 /// Name of a saved picture, without its ending.
 pub const PICTURE_FILE: &str = "hindsaddle-lamina";
 /// Said after saving.
@@ -51,11 +51,11 @@ pub const NOT_SAVED: &str =
 /// Print.
 pub const PRINT: &str = "Imprimir";
 /// Over the sheets.
-pub const CLASS_HINT: &str = "Una página cada una: la hoja de trabajo y luego la clave. Para otro lado del venado, cierra y elige antes su vista.";
+pub const CLASS_HINT: &str = "Una página cada una: la hoja de trabajo y luego las respuestas. Para otro lado del venado, cierra y elige antes su vista.";
 /// For the pupil.
 pub const NAME_LINE: &str = "Nombre: ____________________________   Fecha: _____________";
 /// Under each sheet.
-pub const CLASS_FOOT: &str = "Hindsaddle: un esquema, no a escala de ningún animal.";
+pub const CLASS_FOOT: &str = "Hindsaddle: un esquema, no a escala de un animal en particular.";
 
 /// "Left side is shown; show the right side".
 pub fn shown_side(side: Side) -> &'static str {
@@ -75,17 +75,17 @@ pub fn side_switch(side: Side) -> &'static str {
 
 /// What a brush does.
 pub fn painting(name: &str) -> String {
-    format!("{name}: cada músculo que toques será eso, del tamaño usual.")
+    format!("{name}: cada músculo que toques será eso, en el tamaño usual.")
 }
 
 /// How many layers are off.
 pub fn lifted(layers: u8) -> &'static str {
     match layers {
         0 => "Nada levantado",
-        1 => "Sin telas: tapa, tiras del cuello, costado",
-        2 => "Tampoco la paleta",
-        3 => "Anca abierta también",
-        _ => "Tampoco cuello, espalda y vientre",
+        1 => "Fuera las telas: tapa, tiras del cuello, costado",
+        2 => "Fuera también la paleta",
+        3 => "Abierta también el anca",
+        _ => "Fuera también pescuezo, espalda y vientre",
     }
 }
 
@@ -121,7 +121,10 @@ pub fn wound(number: usize, side: Side, reach: &str, lost: &str, muscles: &[&str
         return format!("Herida {number}, lado {side}, {reach} de ancho: ahí no hay carne");
     }
     let muscles = muscles.join(", ").to_ascii_lowercase();
-    format!("Herida {number}, lado {side}, {reach} de ancho: echa a perder unas {lost} de {muscles}")
+    format!(
+        "Herida {number}, lado {side}, {reach} de ancho: echa a perder {} de {muscles}",
+        super::around(lost)
+    )
 }
 
 /// "mock tender, shoulder clod".
@@ -157,7 +160,7 @@ pub fn percent_of_length(percent: u8) -> String {
 
 /// Title of a sheet.
 pub fn class_title(answers: bool) -> &'static str {
-    if answers { "Nombra los músculos: clave" } else { "Nombra los músculos" }
+    if answers { "Nombra los músculos: respuestas" } else { "Nombra los músculos" }
 }
 
 /// "Elk, outer side".

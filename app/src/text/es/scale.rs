@@ -23,7 +23,7 @@ pub const NOT_A_WEIGHT: &str =
 /// How many packages, which could not be read.
 pub const NOT_A_COUNT: &str = "Cuántos es un número entero de 1 a 255. Déjalo vacío si son todos.";
 /// The choice of sides.
-pub const WHICH_SIDES: &str = "Cuál";
+pub const WHICH_SIDES: &str = "Qué lado";
 /// The choice of a product.
 pub const WHICH_PACKAGES: &str = "Paquetes de";
 /// How many of them.
@@ -31,13 +31,13 @@ pub const HOW_MANY: &str = "Cuántos (vacío: todos)";
 /// The card.
 pub const SCALE: &str = "Báscula";
 /// What it is for.
-pub const SCALE_HINT: &str = "Cada peso estrecha las demás estimaciones, aquí y en el plan. Se supone que una báscula acierta a 5 g y 1 % (criterio nuestro).";
+pub const SCALE_HINT: &str = "Cada peso estrecha las demás estimaciones, aquí y en el plan. Se supone que una báscula yerra a lo más 5 g y 1 % (criterio nuestro).";
 /// What was weighed.
 pub const ALL_WEIGHINGS: &str = "Pesos en el plan";
 /// Nothing was.
 pub const NO_WEIGHINGS: &str = "Ninguno todavía.";
 /// Keeps a questioned weight.
-pub const KEEP: &str = "Dejarlo";
+pub const KEEP: &str = "Conservarlo";
 /// Takes a questioned weight back.
 pub const TAKE_BACK: &str = "Retirarlo";
 /// When a weight changes nothing worth telling.
@@ -55,12 +55,18 @@ pub fn sides(sides: Sides) -> &'static str {
 pub fn on_scale(target: OnScale) -> String {
     match target {
         OnScale::Muscle(muscle, side) => {
-            format!("{}, {}", names::muscle(muscle), sides(side).to_ascii_lowercase())
+            let sides = match side {
+                Sides::Both => super::BOTH.to_ascii_lowercase(),
+                Sides::One(side) => format!("lado {}", names::side(side).to_ascii_lowercase()),
+            };
+            format!("{}, {sides}", names::muscle(muscle))
         }
         OnScale::Lot => LOT.into(),
         OnScale::Tub => TUB.into(),
         OnScale::Packages(product, count) => match count {
-            Some(count) => format!("{count} paquetes de {}", in_packs(product)),
+            Some(count) => {
+                format!("{count} {} de {}", super::packages(count.get().into()), in_packs(product))
+            }
             None => format!("Todos los paquetes de {}", in_packs(product)),
         },
     }
@@ -76,7 +82,7 @@ pub fn in_packs(product: Product) -> &'static str {
     match product {
         Product::Roast => "asado",
         Product::Steak => "bistec",
-        Product::Chop => "chuletas",
+        Product::Chop => "chuleta",
         Product::Stew => "guiso",
         Product::Grind => "molida",
     }
@@ -100,7 +106,7 @@ fn rolled(length: Length, units: Units, what: &str) -> String {
         }
         Units::Pounds | Units::Kilograms => numbers::rough_length(length, units),
     };
-    format!("unos {length} {more} de {what}")
+    format!("{} {more} de {what}", super::around(&length))
 }
 
 fn change(change: &Change, units: Units) -> String {
@@ -113,7 +119,9 @@ fn change(change: &Change, units: Units) -> String {
             format!("{} de {}", counted(count, "paquete", "paquetes"), in_packs(product))
         }
         Change::Paper(length) => rolled(length, units, "papel para congelar"),
-        Change::Bags(Bag::Quart, count) => counted(count, "bolsa de un cuarto", "bolsas de un cuarto"),
+        Change::Bags(Bag::Quart, count) => {
+            counted(count, "bolsa de un cuarto de galón", "bolsas de un cuarto de galón")
+        }
         Change::Bags(Bag::Gallon, count) => counted(count, "bolsa de un galón", "bolsas de un galón"),
         Change::Vacuum(_, length) => rolled(length, units, "rollo de vacío"),
     }
@@ -140,7 +148,7 @@ pub fn doubt(target: OnScale, doubt: &Doubt, units: Units) -> String {
                 OnScale::Muscle(_, Sides::Both) => "¿Es ese el músculo, y de ambos lados?",
                 OnScale::Muscle(_, Sides::One(_)) => "¿Es ese el músculo, y solo de este lado?",
                 OnScale::Lot => "¿Está toda ahí, y nada más?",
-                OnScale::Tub => "¿Estaba toda en la tina, y restaste la tina?",
+                OnScale::Tub => "¿Estaba todo en la tina, y restaste el peso de la tina?",
                 OnScale::Packages(..) => "¿Son todos, y ninguno más?",
             };
             format!("Eso está lejos de lo esperado, {}. {ask}", numbers::mass(*expected, units))
@@ -161,14 +169,14 @@ pub fn weighings_in_it(count: usize, own: bool) -> String {
 
 /// How a number was worked out, when something was weighed.
 pub const WEIGHED_WORKING: &str =
-    "Lleva lo que dijo la báscula: mueve las estimaciones que van con ello y las estrecha.";
+    "Lleva lo que dijo la báscula: eso mueve las estimaciones relacionadas y las estrecha.";
 /// How a number was worked out, with own figures.
 pub const OWN_WORKING: &str = "Lleva tus propias cifras: están en lugar de parte de las de la tabla.";
 
 /// The card of own figures.
 pub const OWN: &str = "Tus propias cifras";
 /// What they are.
-pub const OWN_HINT: &str = "Cuánto pesaron tus animales frente a la tabla, músculo por músculo. Se guarda solo en este aparato y solo si lo pides. Con n animales una cifra va n / (n + 3) del camino de la tabla a su media, 30 % como mucho (criterio nuestro); los márgenes quedan igual de anchos.";
+pub const OWN_HINT: &str = "Cuánto pesaron tus animales frente a la tabla, músculo por músculo. Se guarda solo en este aparato y solo si lo pides. Con n animales una cifra recorre n / (n + 3) del camino de la tabla a su media, 30 % como mucho (criterio nuestro); los márgenes quedan igual de anchos.";
 /// Consent for one animal.
 pub const OWN_KEEP: &str = "Guardar la comparación de este animal en este aparato";
 /// They are in this plan.
@@ -208,8 +216,8 @@ pub fn own_figures(own: &Own, animals: usize) -> String {
         .map(|muscle| format!("{} {}, ", names::muscle(muscle), percent(own.share_percent(muscle))));
     let all: String =
         meat.map(|meat| format!("toda la carne {}, ", percent(meat))).into_iter().chain(shares).collect();
-    let word = if animals == 1 { "animal" } else { "animales" };
-    format!("De otros {animals} {word} de esta especie: {all}el resto a menos de 1 % de la tabla.")
+    let others = if animals == 1 { "otro animal".to_owned() } else { format!("otros {animals} animales") };
+    format!("De {others} de esta especie: {all}el resto a 1 % o menos de la tabla.")
 }
 
 /// An animal that is kept: "white tailed doe adult hanging 25000 g: all meat 97 %, 14 muscles".
@@ -217,7 +225,8 @@ pub fn own_animal(animal: &Animal) -> String {
     let name: String = animal.name.chars().map(|letter| if letter == '_' { ' ' } else { letter }).collect();
     let meat = animal.meat.map(|ratio| format!("toda la carne {}, ", numbers::percent(ratio)));
     let count = animal.shares.len();
-    format!("{name}: {}{count} músculos", meat.unwrap_or_default())
+    let word = if count == 1 { "músculo" } else { "músculos" };
+    format!("{name}: {}{count} {word}", meat.unwrap_or_default())
 }
 
 /// "Erase …", as it is said.

@@ -15,19 +15,19 @@ use super::names;
 use crate::text::numbers::{self, Units};
 
 /// Shown under every forecast: muscle shares are estimates.
-pub const ESTIMATES: &str = "Solo ayuda a planear. Las partes de cada músculo son estimaciones: no se halló ninguna tabla de pesos de músculos de venado. Los márgenes abarcan 8 de cada 10 animales como el tuyo. Tu agencia de fauna y tu departamento de salud deciden qué está permitido y qué es seguro.";
+pub const ESTIMATES: &str = "Es solo una ayuda para planear. Las partes de los músculos son estimaciones: no se halló ninguna tabla de pesos de músculos de venado. Los márgenes abarcan 8 de cada 10 animales como el tuyo. Tu agencia de fauna y tu departamento de salud deciden qué está permitido y qué es seguro.";
 
 /// Why a use is poor or impossible, or what to mind.
 pub fn reason(reason: Reason) -> &'static str {
     match reason {
         Reason::NoLoinShape => "una chuleta es una rebanada del lomo, y este músculo no tiene esa forma",
-        Reason::CoarseAndTough => "es el músculo más duro de la pierna, de fibra gruesa",
+        Reason::CoarseAndTough => "es el músculo más duro del muslo, de fibra gruesa",
         Reason::ToughEnds => "las dos puntas son más firmes que el centro",
         Reason::SeamsInside => {
             "sepárala antes por sus costuras: envuelve cuatro músculos de distinta suavidad"
         }
         Reason::BestPiece => "es una de las mejores piezas, y así se desperdicia",
-        Reason::TendonsStayHard => "sus tendones no se ablandan con calor rápido",
+        Reason::TendonsStayHard => "sus tendones nunca se ablandan con calor rápido",
         Reason::TendonsClog => "quita antes los tendones, tapan el disco",
         Reason::Scraps => "sale en trozos",
         Reason::SheetInside => "saca antes la lámina de nervio del centro",
@@ -57,15 +57,15 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         ),
         Refusal::ThicknessOutOfRange { least, most } => {
             format!(
-                "Una rebanada tiene de {} a {} de grosor. Pon un grosor entre los dos.",
+                "Una rebanada mide de {} a {} de grosor. Pon un grosor entre los dos.",
                 length(least),
                 length(most)
             )
         }
         Refusal::LongerThanMuscle { muscle, length: long } => format!(
-            "{} solo mide unas {} de largo aquí. Elige algo más corto o más delgado.",
+            "{}: aquí solo mide {} de largo. Elige algo más corto o más delgado.",
             names::muscle(*muscle),
-            numbers::rough_length(*long, units)
+            super::around(&numbers::rough_length(*long, units))
         ),
         Refusal::RoastWeightOutOfRange { least, most } => {
             format!(
@@ -96,7 +96,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
             format!("Un músculo tiene como mucho {most} partes. Quita una antes.")
         }
         Refusal::NoLengthToDivide { muscle } => {
-            format!("{} son trozos y no tiene largo que dividir.", names::muscle(*muscle))
+            format!("{}: son trozos, sin un largo que dividir.", names::muscle(*muscle))
         }
         Refusal::PeopleOutOfRange { most } => format!("Los paquetes son para 1 a {most} personas."),
         Refusal::PiecesOutOfRange { most } => format!("Un paquete lleva de 1 a {most} piezas."),
@@ -107,7 +107,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
             format!("Un peso llega hasta {}. Revisa el número y su unidad.", mass(most))
         }
         Refusal::HungTooLong { most } => format!(
-            "El programa calcula hasta {most} días colgado; lo publicado llega a 5 a 7 días a 40 °F (4 °C) o menos."
+            "El programa calcula hasta {most} días colgado; los consejos publicados llegan a 5 a 7 días a 40 °F (4 °C) o menos."
         ),
         Refusal::Kitchen(error) => super::kitchen_error(error, units),
         Refusal::TooManyWounds { most } => {
@@ -117,7 +117,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::Partners(error) => super::partners_error(error),
         Refusal::TooManyAnimals { most } => super::season_full(*most),
         Refusal::WoundOffThePlate => "Una herida tiene que estar en el animal. Márcala otra vez.".into(),
-        Refusal::Title { most } => format!("Un título tiene como mucho {most} letras simples."),
+        Refusal::Title { most } => format!("Un título tiene como mucho {most} caracteres simples."),
     }
 }
 
@@ -139,7 +139,7 @@ pub fn animal_error(error: &AnimalError, units: Units) -> String {
             numbers::girth_field(*most, units),
             numbers::girth_unit(units)
         ),
-        AnimalError::ConditionDoesNotSuit => "Esa condición no va con el sexo o la edad.".into(),
+        AnimalError::ConditionDoesNotSuit => "Esa época no va con el sexo o la edad.".into(),
     }
 }
 
@@ -156,7 +156,7 @@ pub fn link_error(error: LinkError) -> &'static str {
         }
         LinkError::Unknown => "Este no es un enlace de este programa. Tu plan sigue aquí.",
         LinkError::Character => {
-            "Este enlace lleva una letra que ningún plan tiene: cambió en el camino. Pídelo otra vez. Tu plan sigue aquí."
+            "Este enlace lleva un carácter que ningún plan tiene: cambió en el camino. Pídelo otra vez. Tu plan sigue aquí."
         }
         LinkError::CutShort => {
             "A este enlace le falta el final. Cópialo entero y ábrelo otra vez. Tu plan sigue aquí."
@@ -165,7 +165,7 @@ pub fn link_error(error: LinkError) -> &'static str {
             "Este enlace está mal escrito o cambió en el camino. Pídelo otra vez. Tu plan sigue aquí."
         }
         LinkError::Impossible => {
-            "Este enlace dice un plan que no se puede hacer. Pídelo otra vez. Tu plan sigue aquí."
+            "El plan de este enlace no se puede hacer. Pídelo otra vez. Tu plan sigue aquí."
         }
         LinkError::Lesson => LESSON_HERE,
     }
@@ -196,7 +196,7 @@ pub fn memory_error(error: LinkError) -> &'static str {
 }
 
 /// Said after a link was opened over another plan.
-pub const LINK_OPENED: &str = "Este es el plan del enlace. El tuyo está guardado: vuelve con Deshacer, y también en Antes, Planes guardados.";
+pub const LINK_OPENED: &str = "Este es el plan del enlace. El tuyo está guardado: lo traes de vuelta con Deshacer, o desde Antes, Planes guardados.";
 /// Back to one's own.
 pub const KEEP_MINE: &str = "Seguir con el mío";
 /// The plan of the link it is.
@@ -207,8 +207,7 @@ pub const KEEP_BOTH: &str = "Guardar los dos";
 pub const BOTH_KEPT: &str =
     "Los dos están guardados: el tuyo está abierto, el otro está en Antes, Planes guardados.";
 /// Said when a kept plan was opened.
-pub const KEPT_OPENED: &str =
-    "Abierto. El plan que estaba abierto también queda guardado: vuelve con Deshacer, y está en esta lista.";
+pub const KEPT_OPENED: &str = "Abierto. El plan que estaba abierto también queda guardado: lo traes de vuelta con Deshacer, o desde esta lista.";
 /// Said when no more plans can be kept.
 pub const KEPT_FULL: &str = "Hay 60 planes guardados y no caben más. Quita uno, o guarda este como archivo.";
 /// Said when storage refuses.
@@ -258,7 +257,7 @@ pub fn advice(advice: &Advice, units: Units) -> String {
             "No cabe ninguna pieza de ese tamaño: todo va a la tina. Hazla más delgada.".into()
         }
         Advice::SmallRoast(each) => format!(
-            "Un asado de {} se seca fácil: con menos de 1 lb (450 g), bistecs o guiso son más seguros. Criterio nuestro.",
+            "Un asado de {} se seca fácil: con menos de 1 lb (450 g), bistecs o guiso convienen más. Criterio nuestro.",
             numbers::mass(*each, units)
         ),
         Advice::SmallFace(face) => format!(
@@ -266,8 +265,8 @@ pub fn advice(advice: &Advice, units: Units) -> String {
             face.to_square_cm().round() as i64
         ),
         Advice::ThinMuscle(thick) => format!(
-            "Solo unas {} de grosor en este animal: tiras, guiso o molida convienen más. Criterio nuestro.",
-            numbers::length(*thick, units)
+            "Solo {} de grosor en este animal: tiras, guiso o molida convienen más. Criterio nuestro.",
+            super::around(&numbers::length(*thick, units))
         ),
     }
 }
@@ -276,7 +275,9 @@ pub fn advice(advice: &Advice, units: Units) -> String {
 pub fn cut(cut: Cut, units: Units) -> String {
     match cut {
         Cut::Roast(RoastSize::Whole) => "Asado, entero".into(),
-        Cut::Roast(RoastSize::Weight(weight)) => format!("Asado, unas {}", numbers::mass(weight, units)),
+        Cut::Roast(RoastSize::Weight(weight)) => {
+            format!("Asado, {}", super::around(&numbers::mass(weight, units)))
+        }
         Cut::Roast(RoastSize::Length(length)) => {
             format!("Asado, {} de largo", numbers::length(length, units))
         }
@@ -305,7 +306,11 @@ pub fn muscle_cuts(plan: &Plan, muscle: Muscle, joiner: &str, units: Units) -> S
 
 /// "about 43": the middle of a count, said as an estimate where it has a range.
 pub fn about(count: Estimate<u32>) -> String {
-    if count.low() == count.high() { count.likely().to_string() } else { format!("unos {}", count.likely()) }
+    match (count.low() == count.high(), count.likely()) {
+        (true, likely) => likely.to_string(),
+        (false, likely @ 0..2) => format!("cerca de {likely}"),
+        (false, likely) => format!("unos {likely}"),
+    }
 }
 
 /// "1 package", "3 packages".
@@ -322,7 +327,14 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
     }
     let each = row.mass.likely() / f64::from(pieces.likely());
     let counted = match numbers::count_ends(pieces) {
-        Some(ends) => format!("unos {} ({ends})", pieces.likely()),
+        Some(ends) => {
+            let about = match (product, pieces.likely()) {
+                (_, 0..2) => "cerca de",
+                (Product::Chop, _) => "unas",
+                (Product::Roast | Product::Steak | Product::Stew | Product::Grind, _) => "unos",
+            };
+            format!("{about} {} ({ends})", pieces.likely())
+        }
         None => pieces.likely().to_string(),
     };
     let in_packs = match numbers::count_ends(row.packs) {
@@ -338,9 +350,9 @@ pub fn pack_row(row: &PackRow, units: Units) -> String {
         a_pack => format!(" de {a_pack}"),
     };
     format!(
-        "{counted} {} de unas {}: {in_packs} {}{of}{short}",
+        "{counted} {} de {}: {in_packs} {}{of}{short}",
         names::pieces(product, pieces.likely()),
-        numbers::mass(each, units),
+        super::around(&numbers::mass(each, units)),
         packages(row.packs.likely()),
     )
 }
@@ -440,7 +452,7 @@ pub fn loose_pack(pack: &str, last: Option<&str>) -> String {
 
 /// What a package of whole cuts weighs on average.
 pub fn whole_pack(mass: &str) -> String {
-    format!("unas {mass} cada uno")
+    format!("{} cada uno", super::around(mass))
 }
 
 /// The title of the working of all packages.
@@ -450,9 +462,9 @@ pub const SHARES: &str = "Parte de la carne de cada músculo";
 /// Field-dressed over live.
 pub const DRESSED_OF_LIVE: &str = "Eviscerado, del peso vivo";
 /// Hanging over dressed.
-pub const HANGING_OF_DRESSED: &str = "Canal, de lo eviscerado";
+pub const HANGING_OF_DRESSED: &str = "En canal, del peso eviscerado";
 /// Lean over hanging.
-pub const LEAN_OF_HANGING: &str = "Sin hueso con cuidado, de la canal";
+pub const LEAN_OF_HANGING: &str = "Deshuesado con cuidado, del peso en canal";
 /// Bone in the rest.
 pub const BONE_OF_REST: &str = "Hueso, de lo que no es magro";
 /// Shot loss.
@@ -475,7 +487,7 @@ pub const LEGS_WORKING: &str =
 /// How marked wounds are reckoned.
 pub const WOUNDS_WORKING: &str = "Marcaste heridas en la lámina: cada una quita la parte de cada músculo que queda dentro de ella en su lado, como lo dibuja la lámina, y la pérdida media de un tiro no se cuenta. Cómo se reparte el peso de un músculo por su área es criterio.";
 /// How ranges are made.
-pub const RANGE_WORKING: &str = "El margen abarca los 8 de cada 10 del medio de mil escenarios fijos, cada uno con sus rendimientos, partes y tamaños. La cifra sola es el caso medio.";
+pub const RANGE_WORKING: &str = "El margen abarca los 8 de cada 10 de en medio entre mil escenarios fijos, cada uno con sus rendimientos, partes y tamaños. La cifra sola es el caso medio.";
 
 /// How a line of the ledger is worked out.
 pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
@@ -485,10 +497,10 @@ pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
         Line::Viscera => "Peso vivo menos peso eviscerado.",
         Line::HeadHideFeet => "Peso eviscerado menos peso en canal.",
         Line::Bone => {
-            "El peso en canal menos la carne sin hueso con cuidado es hueso, grasa y telas, y merma; esto es el hueso, con los restos que se quedan en él."
+            "El peso en canal menos la carne deshuesada con cuidado es hueso, grasa y telas, y merma; esto es el hueso, con los restos que se quedan en él."
         }
         Line::Trim => "Lo que no es magro, hueso ni merma: grasa, telas, telilla, tendón.",
-        Line::Drying => "Agua perdida al cortar y mientras colgó.",
+        Line::Drying => "Agua perdida al cortar, y mientras colgó.",
         Line::Wound => {
             "Carne alrededor del paso de la bala o la flecha, y lo que tocaron las tripas. Se tira, nunca se muele."
         }
@@ -496,7 +508,7 @@ pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
         Line::NotRecovered => "Grupos de músculos que no aprovechas. Su carne no va a ningún otro lado.",
         Line::Discarded => "Partes que decidiste tirar.",
         Line::TakeHome => {
-            "Peso vivo × parte eviscerada × parte en canal × parte sin hueso, menos el tiro, los huesos y la merma, menos lo que no se aprovecha o se tira."
+            "Peso vivo × parte eviscerada × parte en canal × parte deshuesada con cuidado, menos el tiro, los huesos y la merma, menos lo que no se aprovecha o se tira."
         }
     }
 }
@@ -520,7 +532,7 @@ pub fn product_working(product: Product) -> &'static str {
             "Cada parte se divide en asados del largo o peso que elegiste; 2 % se recorta a la tina (criterio)."
         }
         Product::Steak | Product::Chop => {
-            "Largo útil entre el grosor más 1 mm por lo desigual del corte a mano; las dos puntas y 3 % de recorte van a la tina (criterio)."
+            "Largo útil dividido entre el grosor más 1 mm por lo desigual del corte a mano; las dos puntas y 3 % de recorte van a la tina (criterio)."
         }
         Product::Stew => {
             "Todas las partes para guiso juntas, menos 2 % de recorte; un resto menor que un décimo de paquete se reparte."
@@ -585,8 +597,9 @@ pub fn weight_a_pack(weight: &str) -> String {
 /// The plate in one sentence, for those who do not see it.
 pub fn plate_summary(packs: Estimate<u32>) -> String {
     format!(
-        "Lámina de los músculos del animal. El relleno de cada músculo es su corte; {} paquetes en total.",
-        about(packs)
+        "Lámina de los músculos del animal. El relleno de cada músculo es su corte; {} {} en total.",
+        about(packs),
+        packages(packs.likely())
     )
 }
 
@@ -599,7 +612,8 @@ pub fn area(
     spoiled: bool,
     every_cut: bool,
 ) -> String {
-    let side = side.map(|side| format!(", {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
+    let side =
+        side.map(|side| format!(", lado {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
     let spoiled = if spoiled { "; parte echada a perder por una herida" } else { "" };
     let drawn = if every_cut { "" } else { "; no se dibuja cada corte" };
     format!("{}{side}: {cuts}; {result}{spoiled}{drawn}", names::muscle(muscle))
@@ -607,7 +621,7 @@ pub fn area(
 
 /// What sex, age or season adds to a fraction.
 pub fn adjusted(name: &str) -> String {
-    format!("{name}: se añade por sexo, edad o temporada")
+    format!("{name}: se añade por sexo, edad o época")
 }
 
 /// "+ 1 %" or "- 2 %" of a fraction.
