@@ -207,3 +207,36 @@ fn in_the_sun_text_stands_out_seven_to_one() {
         }
     }
 }
+
+/// What is smaller than a side of so many pixels, of everything that can be pressed but a link among words. A box to tick
+/// is as large as its label.
+const SMALLER: &str = "(side) => [...document.querySelectorAll('button, a[href], select, input, summary')]
+    .filter((one) => !(one.tagName === 'A' && getComputedStyle(one).display === 'inline'))
+    .map((one) => [one, (/checkbox|radio/.test(one.type) && one.closest('label') || one).getBoundingClientRect()])
+    .filter(([, { width, height }]) => width > 0 && height > 0 && Math.min(width, height) < side - 0.5)
+    .map(([one, { width, height }]) => `${one.innerText || one.ariaLabel} ${width} x ${height}`)";
+
+/// A cold thumb needs 44 pixels, a glove at the table 56.
+#[test]
+fn everything_is_as_large_as_a_thumb() {
+    let page = Page::open(Screen::PHONE);
+    for name in ["", "kitchen.html", "ahead.html", "learn.html", "read.html#1DCBVDKh____-izo"] {
+        page.go_to(name);
+        see::shown(&page, Role::Main, Name::Any);
+        let parts = page.script("document.querySelectorAll('.parts button').length").as_u64().unwrap_or(0);
+        for part in 0..parts.max(1) {
+            page.script(&format!("document.querySelectorAll('.parts button')[{part}]?.click(); true"));
+            page.settle();
+            page.script("document.querySelectorAll('details').forEach((one) => { one.open = true; }); document.querySelector('.tally-toggle')?.click(); true");
+            page.settle();
+            let smaller = page.script(&format!("({SMALLER})(44)"));
+            assert_eq!(smaller.as_array().map(Vec::len), Some(0), "{name}, part {part}: {smaller}");
+        }
+    }
+    page.go_to("kitchen.html");
+    see::shown(&page, Role::Checkbox, "Done");
+    let gloved = page.script("[...document.querySelectorAll('.table-actions .tool, .table-actions .tick')].map((one) => one.getBoundingClientRect().height)");
+    let gloved: Vec<f64> =
+        gloved.as_array().into_iter().flatten().filter_map(|height| height.as_f64()).collect();
+    assert!(gloved.len() >= 3 && gloved.iter().all(|height| *height >= 56.0), "{gloved:?}");
+}
