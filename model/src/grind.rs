@@ -133,10 +133,6 @@ impl Price {
     pub const fn per_kilogram(money: f64) -> Self {
         Self(money / 1000.0)
     }
-    /// For a pound, to read.
-    pub const fn to_per_pound(self) -> f64 {
-        self.0 * crate::units::GRAMS_PER_POUND
-    }
     /// What so much costs.
     pub fn of(self, mass: Mass) -> Money {
         Money(self.0 * mass.to_grams())

@@ -12,10 +12,6 @@ impl Conductivity {
     pub const fn watts_per_metre_kelvin(watts: f64) -> Self {
         Self(watts)
     }
-    /// In watts a metre and kelvin.
-    pub const fn to_watts_per_metre_kelvin(self) -> f64 {
-        self.0
-    }
 }
 
 /// How well heat goes from a surface into the air. Inside: W/m²K.
@@ -26,10 +22,6 @@ impl SurfaceTransfer {
     /// From watts a square metre and kelvin.
     pub const fn watts_per_square_metre_kelvin(watts: f64) -> Self {
         Self(watts)
-    }
-    /// In watts a square metre and kelvin.
-    pub const fn to_watts_per_square_metre_kelvin(self) -> f64 {
-        self.0
     }
 }
 

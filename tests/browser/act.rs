@@ -3,7 +3,7 @@
 
 use serde_json::{Value, json};
 
-use crate::find::{Found, Name, Place, Role, one};
+use crate::find::{Found, Name, Role, one};
 use crate::keys::Key;
 use crate::page::Page;
 
@@ -12,11 +12,10 @@ pub(crate) const REACH: &str = include_str!("reach.js");
 
 /// Clicks or, on a touched screen, taps.
 #[track_caller]
-pub(crate) fn press<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into<Name<'a>>) {
-    let (place, name) = (place.into(), name.into());
-    let page = place.page;
+pub(crate) fn press<'a>(page: &Page, role: Role, name: impl Into<Name<'a>>) {
+    let name = name.into();
     let point = page.until("to press it", || {
-        let found = usable(place, role, name)?;
+        let found = usable(page, role, name)?;
         let point = found.call(page, REACH, &[json!(true)])?;
         match point["covered"].as_str() {
             Some(cover) => Err(format!("{role:?} {name:?} is covered by {cover}")),
@@ -29,22 +28,22 @@ pub(crate) fn press<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into
 
 /// Replaces what stands in a field, key by key.
 #[track_caller]
-pub(crate) fn fill<'a>(place: impl Into<Place<'a>>, role: Role, name: impl Into<Name<'a>>, text: &str) {
-    let (place, name) = (place.into(), name.into());
-    press(place, role, name);
-    strike(place.page, Key::Control('a'));
-    strike(place.page, Key::Backspace);
+pub(crate) fn fill<'a>(page: &Page, role: Role, name: impl Into<Name<'a>>, text: &str) {
+    let name = name.into();
+    press(page, role, name);
+    strike(page, Key::Control('a'));
+    strike(page, Key::Backspace);
     for letter in text.chars() {
-        strike(place.page, Key::Letter(letter));
+        strike(page, Key::Letter(letter));
     }
-    done(place.page);
+    done(page);
 }
 
 /// Chooses an option of a native list by what it says. The list opens outside the page, where no event of ours
 /// can reach, so the choice is made the way the browser reports one: the value, then `input` and `change`.
 #[track_caller]
-pub(crate) fn choose<'a>(place: impl Into<Place<'a>>, name: impl Into<Name<'a>>, option: &str) {
-    let (place, name) = (place.into(), name.into());
+pub(crate) fn choose<'a>(page: &Page, name: impl Into<Name<'a>>, option: &str) {
+    let name = name.into();
     let function = "function (label) {
         const option = [...this.options].find((option) => option.label === label);
         if (!option) return [...this.options].map((option) => option.label).join(' | ');
@@ -56,12 +55,12 @@ pub(crate) fn choose<'a>(place: impl Into<Place<'a>>, name: impl Into<Name<'a>>,
         this.dispatchEvent(new Event('change', { bubbles: true }));
         return null;
     }";
-    place.page.until("to choose it", || {
-        let found = usable(place, Role::Combobox, name)?;
-        let options = found.call(place.page, function, &[json!(option)])?;
+    page.until("to choose it", || {
+        let found = usable(page, Role::Combobox, name)?;
+        let options = found.call(page, function, &[json!(option)])?;
         options.as_str().map_or(Ok(()), |options| Err(format!("{name:?} has no {option:?}, but: {options}")))
     });
-    done(place.page);
+    done(page);
 }
 
 /// Presses a key where the focus is.
@@ -162,8 +161,8 @@ fn fingers(page: &Page, kind: &str, points: &[(f64, f64)]) {
 }
 
 /// The one that fits, if it can be used.
-fn usable(place: Place, role: Role, name: Name) -> Result<Found, String> {
-    let found = one(place, role, name)?;
+fn usable(page: &Page, role: Role, name: Name) -> Result<Found, String> {
+    let found = one(page, role, name)?;
     if found.is("disabled") { Err(format!("{role:?} {name:?} is disabled")) } else { Ok(found) }
 }
 

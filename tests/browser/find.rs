@@ -9,32 +9,19 @@ use crate::page::Page;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Role {
     Alert,
-    Banner,
     Button,
-    Cell,
     Checkbox,
     Combobox,
-    Dialog,
-    Group,
     Heading,
     Image,
     Link,
-    List,
     ListItem,
     Main,
-    Navigation,
-    Paragraph,
     Radio,
-    RadioGroup,
     Region,
-    Row,
-    RowHeader,
     Slider,
-    Spinbutton,
     Status,
-    Table,
     Term,
-    Definition,
     Textbox,
     /// The line of a `<details>` that opens and closes it.
     Disclosure,
@@ -45,32 +32,19 @@ impl Role {
     const fn in_devtools(self) -> &'static str {
         match self {
             Self::Alert => "alert",
-            Self::Banner => "banner",
             Self::Button => "button",
-            Self::Cell => "cell",
             Self::Checkbox => "checkbox",
             Self::Combobox => "combobox",
-            Self::Dialog => "dialog",
-            Self::Group => "group",
             Self::Heading => "heading",
             Self::Image => "image",
             Self::Link => "link",
-            Self::List => "list",
             Self::ListItem => "listitem",
             Self::Main => "main",
-            Self::Navigation => "navigation",
-            Self::Paragraph => "paragraph",
             Self::Radio => "radio",
-            Self::RadioGroup => "radiogroup",
             Self::Region => "region",
-            Self::Row => "row",
             Self::Slider => "slider",
-            Self::RowHeader => "rowheader",
-            Self::Spinbutton => "spinbutton",
             Self::Status => "status",
-            Self::Table => "table",
             Self::Term => "term",
-            Self::Definition => "definition",
             Self::Textbox => "textbox",
             Self::Disclosure => "DisclosureTriangle",
         }
@@ -110,24 +84,6 @@ impl Name<'_> {
             Self::Any => true,
         }
     }
-}
-
-/// Where to look: the whole page, or one named part of it. A `&Page` is the whole page.
-#[derive(Clone, Copy)]
-pub(crate) struct Place<'a> {
-    pub(crate) page: &'a Page,
-    inside: Option<(Role, Name<'a>)>,
-}
-
-impl<'a> From<&'a Page> for Place<'a> {
-    fn from(page: &'a Page) -> Self {
-        Self { page, inside: None }
-    }
-}
-
-/// Inside one part of the page: `within(&page, Role::Group, "Backstrap, left")`.
-pub(crate) fn within<'a>(page: &'a Page, role: Role, name: impl Into<Name<'a>>) -> Place<'a> {
-    Place { page, inside: Some((role, name.into())) }
 }
 
 /// A part of the page, as it was when it was found.
@@ -170,17 +126,10 @@ impl Found {
 }
 
 /// All that fit, in the order of the page, without waiting.
-pub(crate) fn all(place: Place, role: Role, name: Name) -> Result<Vec<Found>, String> {
-    let root = match place.inside {
-        None => json!({ "backendNodeId": document(place.page)? }),
-        Some((role, name)) => {
-            let outer = only(all(place.page.into(), role, name)?, role, name)?;
-            json!({ "backendNodeId": outer.node["backendDOMNodeId"] })
-        }
-    };
-    let mut query = root;
-    query["role"] = json!(role.in_devtools());
-    let answer = place.page.try_devtools("Accessibility.queryAXTree", &query)?;
+pub(crate) fn all(page: &Page, role: Role, name: Name) -> Result<Vec<Found>, String> {
+    let root = page.try_devtools("DOM.getDocument", &json!({ "depth": 0 }))?;
+    let query = json!({ "backendNodeId": root["root"]["backendNodeId"], "role": role.in_devtools() });
+    let answer = page.try_devtools("Accessibility.queryAXTree", &query)?;
     let nodes = answer["nodes"].as_array().map(Vec::as_slice).unwrap_or_default();
     let text = |value: &Value| match &value["value"] {
         Value::String(text) => text.clone(),
@@ -196,10 +145,10 @@ pub(crate) fn all(place: Place, role: Role, name: Name) -> Result<Vec<Found>, St
 }
 
 /// The one that fits, without waiting; `Err` says what there is instead.
-pub(crate) fn one(place: Place, role: Role, name: Name) -> Result<Found, String> {
-    let found = all(place, role, name)?;
+pub(crate) fn one(page: &Page, role: Role, name: Name) -> Result<Found, String> {
+    let found = all(page, role, name)?;
     if found.is_empty() {
-        let others: Vec<String> = all(place, role, Name::Any)?.into_iter().map(|other| other.name).collect();
+        let others: Vec<String> = all(page, role, Name::Any)?.into_iter().map(|other| other.name).collect();
         return Err(format!("there is no {role:?} {name:?}, but these: {others:?}"));
     }
     only(found, role, name)
@@ -212,8 +161,4 @@ fn only(mut found: Vec<Found>, role: Role, name: Name) -> Result<Found, String> 
             Err(format!("there are {} of {role:?} {name:?}", if others == 0 { 0 } else { others + 1 }))
         }
     }
-}
-
-fn document(page: &Page) -> Result<Value, String> {
-    Ok(page.try_devtools("DOM.getDocument", &json!({ "depth": 0 }))?["root"]["backendNodeId"].clone())
 }

@@ -6,16 +6,12 @@ use serde_json::{Value, json};
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Key {
     Tab,
-    /// Tab with Shift: one stop back.
-    BackTab,
     Enter,
     Space,
     Escape,
     Up,
-    Down,
     Left,
     Right,
-    Home,
     End,
     Backspace,
     /// A letter with Control: undo is `Control('z')`.
@@ -34,15 +30,12 @@ impl Key {
     pub(crate) fn events(self) -> [Value; 2] {
         let (name, code, number, text, modifiers) = match self {
             Self::Tab => named("Tab", 9),
-            Self::BackTab => ("Tab".to_owned(), "Tab".to_owned(), 9, String::new(), SHIFT),
             Self::Enter => ("Enter".to_owned(), "Enter".to_owned(), 13, "\r".to_owned(), 0),
             Self::Space => (" ".to_owned(), "Space".to_owned(), 32, " ".to_owned(), 0),
             Self::Escape => named("Escape", 27),
             Self::Up => named("ArrowUp", 38),
-            Self::Down => named("ArrowDown", 40),
             Self::Left => named("ArrowLeft", 37),
             Self::Right => named("ArrowRight", 39),
-            Self::Home => named("Home", 36),
             Self::End => named("End", 35),
             Self::Backspace => named("Backspace", 8),
             Self::Control(letter) => with_letter(letter, CONTROL),

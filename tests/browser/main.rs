@@ -7,8 +7,6 @@
 //! They run with `bash .dev/test`, or, once that has built the page, with
 //! `cargo test -p hindsaddle-tests --test browser`.
 
-#![allow(dead_code, reason = "the language is wider than the stories told in it so far")]
-
 mod act;
 mod driver;
 mod find;

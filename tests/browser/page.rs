@@ -158,12 +158,6 @@ impl Page {
         self.expect_no_complaint();
     }
 
-    /// The whole address.
-    #[track_caller]
-    pub(crate) fn address(&self) -> String {
-        self.script("location.href").as_str().expect("an address is text").to_owned()
-    }
-
     /// The part of the address that holds the plan, from `#` on; empty if there is none.
     #[track_caller]
     pub(crate) fn fragment(&self) -> String {
@@ -209,12 +203,6 @@ impl Page {
     /// Puts a newer build on the site.
     pub(crate) fn publish_newer(&self) {
         self.site.publish_newer();
-    }
-
-    /// Gives the network back.
-    #[track_caller]
-    pub(crate) fn go_online(&self) {
-        self.set_online(true);
     }
 
     #[track_caller]

@@ -237,6 +237,6 @@ fn everything_is_as_large_as_a_thumb() {
     see::shown(&page, Role::Checkbox, "Done");
     let gloved = page.script("[...document.querySelectorAll('.table-actions .tool, .table-actions .tick')].map((one) => one.getBoundingClientRect().height)");
     let gloved: Vec<f64> =
-        gloved.as_array().into_iter().flatten().filter_map(|height| height.as_f64()).collect();
+        gloved.as_array().into_iter().flatten().filter_map(serde_json::Value::as_f64).collect();
     assert!(gloved.len() >= 3 && gloved.iter().all(|height| *height >= 56.0), "{gloved:?}");
 }
