@@ -49,6 +49,12 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
     });
     use_fingers(frame, free, &looked);
     let is_phone = props.width < PHONE;
+    // On a phone what was chosen below the plate, a region or a tool, is to be seen on it.
+    use_effect_with((look.region, state.tool), move |(region, tool)| {
+        if is_phone && (region.is_some() || *tool != Tool::Decide) {
+            focus::reveal(STAGE);
+        }
+    });
     let on_touch = on_touch(state, &scene, is_phone, send, &looked);
     let on_view = send.reform(|place: usize| Msg::View(VIEWS[place]));
     let views = VIEWS.map(|view| Choosable::new(text::view(view))).to_vec();
@@ -113,7 +119,6 @@ fn on_touch(
     Callback::from(move |touched: Touched| match touched {
         Touched::Muscle { muscle, by_keyboard: false, .. } if far => {
             send.emit(Msg::Zoom(Some(tables::muscle(muscle).region)));
-            focus::reveal(STAGE);
         }
         Touched::Muscle { muscle, side, .. } => send.emit(match state.tool {
             Tool::Paint(brush) => Msg::Act(Action::Assign {

@@ -103,11 +103,11 @@ fn wounds(props: &PlateToolsProps) -> Html {
     let add = send.reform(move |_: MouseEvent| Msg::Act(Action::AddWound(behind_the_shoulder)));
     html! {
         <>
+            if props.scene.wounds.is_empty() { <p>{ text::no_wound(state.look.side) }</p> }
             <p class="caution">{ text::SHOT_CAUTION }</p>
             <p class="hint">{ text::LEAD_CAUTION }</p>
             { for props.scene.wounds.iter().map(|view| wound(view, send)) }
             if !state.plan.wounds().is_empty() { <p class="hint">{ text::WOUNDS_COUNT }</p> }
-            if props.scene.wounds.is_empty() { <p>{ text::no_wound(state.look.side) }</p> }
             if state.plan.wounds().len() < MOST_WOUNDS {
                 <button type="button" class="tool" onclick={add}>{ text::ADD_WOUND }</button>
             }

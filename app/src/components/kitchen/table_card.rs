@@ -174,13 +174,13 @@ fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
             { place_of(state, muscle) }
             <div>
                 <p class="becomes">{ becomes }</p>
+                <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
                 if let Some(whose) = state.season.partners().claimant(muscle) { <p>{ text::claimed_by(state.season.partners(), whose) }</p> }
                 <ul class="results">
                     { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
                 </ul>
                 <p>{ text::both_sides(&text::mass_range(forecast.mass, state.units)) }{ "; " }{ text::ends_and_trim(&text::mass(tub, state.units)) }</p>
                 <p>{ text::teach(muscle) }</p>
-                <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
                 <p>{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ ". " }<b>{ text::NEXT_TO }</b>{ ": " }{ text::touching(tables::touching(muscle)) }</p>
             </div>
         </div>

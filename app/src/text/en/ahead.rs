@@ -316,7 +316,7 @@ pub const WISHES: &str = "Wishes";
 pub fn dinner(people: u8, mass: &str) -> String {
     let table = if people == 1 { "one person".to_owned() } else { format!("{people} people") };
     format!(
-        "Say what you want to eat, and the planner finds the cuts. A dinner is {mass} of meat: a meal for {table}, as under Packing on the plan\u{2019}s page."
+        "Say what you want to eat, and the planner finds the cuts. A dinner is {mass} of meat: a meal for {table}, as under Packages on the plan\u{2019}s page."
     )
 }
 /// Nothing is wished.

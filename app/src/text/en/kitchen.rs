@@ -53,7 +53,7 @@ pub const HAND_CAUTION: &str =
 /// Clean-up, at the end.
 pub const CLEAN_UP: &str = "Wash boards, knives and grinder in hot soapy water, then sanitise. After a deer from a wasting-disease area follow your agency's advice for tools.";
 /// At the tub.
-pub const GRIND_CAUTION: &str = "Grind cold: chill meat and grinder parts, back to the cold above 40 °F (4 °C). Push with the plunger, never with fingers. Unplug it before you open it.";
+pub const GRIND_CAUTION: &str = "Grind cold: chill meat and grinder parts, and chill them again if they warm past 40 °F (4 °C). Push with the plunger, never with fingers. Unplug it before you open it.";
 /// The tub as a step.
 pub const TUB_STEP: &str = "The tub, through the grinder";
 
