@@ -109,11 +109,12 @@ pub(crate) fn adopt(theirs: &Season) -> bool {
 }
 
 /// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
-/// than the memory, and another window may have written over what the browser remembers.
+/// than the memory, and another window may have written over what the browser remembers. The address before that counts,
+/// too: a page that is being loaded again has it, if its last edit reached the address after that had begun.
 fn latest_here(fragment: &str) -> Option<Season> {
     let written = storage::read_for_now(storage::ADDRESS)?;
     let steps = storage::read_for_now(storage::STEPS)?;
-    (written == fragment).then_some(())?;
+    written.split('\n').any(|written| written == fragment).then_some(())?;
     link::read(steps.lines().next()?).ok()
 }
 
@@ -154,8 +155,10 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
         move |(season, names_travel, lesson)| {
             let text = lesson.clone().unwrap_or_else(|| link_of(season, *names_travel));
             let waiting = Timeout::new(ADDRESS_DELAY, move || {
+                let before = storage::read_for_now(storage::ADDRESS).unwrap_or_default();
+                let before = before.split('\n').next().unwrap_or_default();
                 address::replace_fragment(&text);
-                storage::write_for_now(storage::ADDRESS, &text);
+                storage::write_for_now(storage::ADDRESS, &format!("{text}\n{before}"));
             });
             move || drop(waiting)
         },

@@ -25,6 +25,12 @@ fn an_edit_outlives_a_reload_at_once() {
         let (says, address) = (tally(&page), page.fragment());
         if says == edited && address != before { Ok(()) } else { Err(format!("{says} {address}")) }
     });
+    // And whoever reloads at the very moment in which the edit reaches the address gets the address before it.
+    page.script(&format!("history.replaceState(null, '', '{before}'); location.reload(); true"));
+    page.until("the edit again", || {
+        let (says, address) = (tally(&page), page.fragment());
+        if says == edited && address != before { Ok(()) } else { Err(format!("{says} {address}")) }
+    });
 }
 
 /// Two windows share what the browser remembers; each keeps its own plan.
