@@ -2,7 +2,7 @@
 // starts it, and keeps the ways between the pages inside the file. `PROGRAMS` stands before it.
 
 // A plan that was received is read with the program that has the work order.
-const asked = location.search.slice(1).replace("read", "kitchen");
+const asked = location.search.slice(1).replace(/^read$/, "kitchen");
 const page = Object.hasOwn(PROGRAMS, asked) ? asked : "app";
 // What the reader chose, else the first of the browser's languages there is a program in, as in boot.js.
 const program = (language) => (language === "en" ? page : `${page}-${language}`);

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use gloo::timers::callback::Timeout;
 use hindsaddle_model::animal::Animal;
-use hindsaddle_model::link::{self, Names};
+use hindsaddle_model::link::{self, LinkError, Names};
 use hindsaddle_model::plan::Plan;
 use hindsaddle_model::season::Season;
 use yew::prelude::*;
@@ -43,10 +43,10 @@ pub(crate) fn opening() -> State {
 
 /// The plan of the address, of the memory or of the example.
 fn opened() -> State {
-    let (remembered, unreadable) = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
+    let (remembered, unreadable) = match remembered() {
         None => (None, None),
-        Some((Ok(season), _)) => (Some(season), None),
-        Some((Err(error), text)) => {
+        Some(Ok(season)) => (Some(season), None),
+        Some(Err((error, text))) => {
             // The first edit writes over what was remembered, so what cannot be read is set aside.
             storage::write(storage::SET_ASIDE, &text);
             (None, Some(Notice::MemoryRefused(error)))
@@ -77,6 +77,12 @@ fn opened() -> State {
     }
 }
 
+/// The plan that this browser remembers, or why it cannot be read and its text. None if there is none.
+fn remembered() -> Option<Result<Season, (LinkError, String)>> {
+    let text = storage::read(storage::PLAN)?;
+    Some(link::read(&text).map_err(|error| (error, text)))
+}
+
 /// The reader's units.
 fn units() -> Units {
     match storage::read(storage::UNITS).as_deref() {
@@ -94,16 +100,16 @@ pub(crate) fn received() -> Result<State, Notice> {
 
 /// The reader's own plan, if this browser remembers one that can be read.
 pub(crate) fn own() -> Option<Season> {
-    link::read(&storage::read(storage::PLAN)?).ok()
+    remembered()?.ok()
 }
 
 /// Makes a plan that was received the one that is worked on; one's own is put aside before. False if the browser refuses
 /// to remember, and then nothing has changed.
 pub(crate) fn adopt(theirs: &Season) -> bool {
-    let aside = match storage::read(storage::PLAN).map(|text| (link::read(&text), text)) {
+    let aside = match remembered() {
         None => true,
-        Some((Ok(mine), _)) => mine == example() || put_aside(&mine),
-        Some((Err(_), unreadable)) => storage::write(storage::SET_ASIDE, &unreadable),
+        Some(Ok(mine)) => mine == example() || put_aside(&mine),
+        Some(Err((_, unreadable))) => storage::write(storage::SET_ASIDE, &unreadable),
     };
     aside && storage::write(storage::PLAN, &link::write(theirs, Names::Included))
 }

@@ -10,6 +10,7 @@ mod en;
 mod es;
 mod numbers;
 mod weights;
+mod words;
 
 /// Every language there is a program in, and what it calls itself.
 pub const LANGUAGES: [(&str, &str); 2] = [("en", "English"), ("es", "Espa\u{f1}ol")];
@@ -20,3 +21,4 @@ pub use en::*;
 pub use es::*;
 pub use numbers::*;
 pub use weights::*;
+pub use words::*;

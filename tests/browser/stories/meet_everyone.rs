@@ -130,61 +130,50 @@ fn fourth_page(page: &Page, axe: &str, light: &str) {
     look(page, axe, &format!("{light}: a score"));
 }
 
+fn every_page(page: &Page, axe: &str, light: &str) {
+    first_page(page, axe, light);
+    second_page(page, axe, light);
+    third_page(page, axe, light);
+    fourth_page(page, axe, light);
+    page_for_reading(page, axe, light);
+}
+
 #[test]
 fn every_state_in_light_on_a_desk() {
     let (page, axe) = (Page::open(Screen::DESKTOP), axe());
-    first_page(&page, &axe, "light, desk");
     act::press(&page, Role::Button, "Save");
     act::press(&page, Role::Button, "Worksheet and key");
     look(&page, &axe, "light, desk: the sheets for a class");
     act::press(&page, Role::Button, "Close");
-    second_page(&page, &axe, "light, desk");
-    third_page(&page, &axe, "light, desk");
-    fourth_page(&page, &axe, "light, desk");
-    page_for_reading(&page, &axe, "light, desk");
+    act::press(&page, Role::Button, "Save");
+    every_page(&page, &axe, "light, desk");
 }
 
 #[test]
 fn every_state_in_the_dark_on_a_phone() {
     let (page, axe) = (Page::open(Screen::PHONE), axe());
     page.prefer_dark();
-    first_page(&page, &axe, "dark, phone");
-    second_page(&page, &axe, "dark, phone");
-    third_page(&page, &axe, "dark, phone");
-    fourth_page(&page, &axe, "dark, phone");
-    page_for_reading(&page, &axe, "dark, phone");
+    every_page(&page, &axe, "dark, phone");
 }
 
 #[test]
 fn every_state_in_forced_colours() {
     let (page, axe) = (Page::open(Screen::DESKTOP), axe());
     page.force_colours();
-    first_page(&page, &axe, "forced colours");
-    second_page(&page, &axe, "forced colours");
-    third_page(&page, &axe, "forced colours");
-    fourth_page(&page, &axe, "forced colours");
-    page_for_reading(&page, &axe, "forced colours");
+    every_page(&page, &axe, "forced colours");
 }
 
 #[test]
 fn every_state_in_text_twice_as_large() {
     let (page, axe) = (Page::open(Screen::PHONE), axe());
     page.double_the_text();
-    first_page(&page, &axe, "large text");
-    second_page(&page, &axe, "large text");
-    third_page(&page, &axe, "large text");
-    fourth_page(&page, &axe, "large text");
-    page_for_reading(&page, &axe, "large text");
+    every_page(&page, &axe, "large text");
 }
 
 #[test]
 fn every_state_at_four_times_the_size() {
     let (page, axe) = (Page::open(Screen::NARROW), axe());
-    first_page(&page, &axe, "400 %");
-    second_page(&page, &axe, "400 %");
-    third_page(&page, &axe, "400 %");
-    fourth_page(&page, &axe, "400 %");
-    page_for_reading(&page, &axe, "400 %");
+    every_page(&page, &axe, "400 %");
 }
 
 /// WCAG 2.2, 1.4.6 (AAA): seven to one, for whoever asks for more contrast.

@@ -31,7 +31,7 @@ pub(super) fn Reading() -> Html {
             <div class="page kitchen">
                 <header class="header"><div class="brand"><h1>{ text::RECEIVED }</h1></div></header>
                 <NoticeBar notice={notice.clone()} units={Units::Pounds} send={|message| if message == Msg::Quiet { go_home() }} />
-                <main class="kitchen-part"><a class="tool" href="./">{ text::TO_OWN_PLAN }</a></main>
+                <main class="kitchen-part"><a class="tool" href="./#">{ text::TO_OWN_PLAN }</a></main>
             </div>
         },
     }

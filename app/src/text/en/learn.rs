@@ -6,6 +6,7 @@ use hindsaddle_model::link::LinkError;
 use hindsaddle_model::product::Product;
 use hindsaddle_model::tables;
 
+use super::super::words;
 use super::{names, sentences};
 
 /// Parts of the page.
@@ -315,7 +316,11 @@ pub fn usual_cut(muscle: Muscle) -> String {
 /// A product that works, too.
 pub fn works_too(product: Product, muscle: Muscle, mind: Option<&str>) -> String {
     let mind = mind.map(|mind| format!(" ({mind})")).unwrap_or_default();
-    format!("{} works, too{mind}. Its usual use: {}", names::product(product), lower(super::wants(muscle)))
+    format!(
+        "{} works, too{mind}. Its usual use: {}",
+        names::product(product),
+        words::lower(super::wants(muscle))
+    )
 }
 
 /// A product that does not.
@@ -323,7 +328,7 @@ pub fn poor_cut(product: Product, muscle: Muscle, reason: &str) -> String {
     format!(
         "Not {}: {reason}. Better: {}",
         sentences::product_in_sentence(product),
-        lower(super::wants(muscle))
+        words::lower(super::wants(muscle))
     )
 }
 
@@ -342,11 +347,6 @@ pub fn wrong_stroke(along: bool, right: &str, muscle: Muscle) -> String {
     format!("{so}. {right} is square across. {}", super::fibres(muscle))
 }
 
-fn lower(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
-}
-
 /// "8 of 10 right, 1 that works, too".
 pub fn result(right: usize, too: usize, of: usize) -> String {
     match too {
@@ -357,9 +357,7 @@ pub fn result(right: usize, too: usize, of: usize) -> String {
 
 /// A place in words, for the plate.
 pub fn place_name(muscle: Muscle) -> String {
-    let place = super::place(muscle);
-    let mut letters = place.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    words::upper(super::place(muscle))
 }
 
 /// The picture of a question.
@@ -367,20 +365,8 @@ pub fn stroke_picture(muscle: Muscle) -> String {
     format!("{} with its fibres and three strokes of the knife", names::muscle(muscle))
 }
 
-/// How a stroke lies that runs so far to the right and down, for who does not see it.
-pub fn stroke_lies((right, down): (f64, f64)) -> &'static str {
-    /// The tangent of half of half a right angle.
-    const FLAT: f64 = 0.414;
-    if down.abs() <= right.abs() * FLAT {
-        "level"
-    } else if right.abs() <= down.abs() * FLAT {
-        "upright"
-    } else if right * down < 0.0 {
-        "rising to the right"
-    } else {
-        "falling to the right"
-    }
-}
+/// How a stroke lies: level, upright, rising, falling.
+pub const STROKE_LIES: [&str; 4] = ["level", "upright", "rising to the right", "falling to the right"];
 
 /// A muscle on one side of the animal.
 pub fn on_side(name: &str, side: Side) -> String {

@@ -6,6 +6,7 @@ use hindsaddle_model::link::LinkError;
 use hindsaddle_model::product::Product;
 use hindsaddle_model::tables;
 
+use super::super::words;
 use super::{names, sentences};
 
 /// Parts of the page.
@@ -98,20 +99,20 @@ pub fn apart(one: Muscle, other: Muscle) -> String {
     let name = names::with_article;
     let (more, less) = if a.tenderness >= b.tenderness { (a, b) } else { (b, a) };
     let by = match more.tenderness - less.tenderness {
-        0 => format!("{} y {} tienen casi la misma suavidad", upper(&name(one)), name(other)),
+        0 => format!("{} y {} tienen casi la misma suavidad", words::upper(&name(one)), name(other)),
         difference => {
             let much = match difference {
                 1 => "un poco más",
                 2 => "claramente más",
                 _ => "mucho más",
             };
-            let (is, tender) = match (names::is_plural(more.muscle), upper(&name(more.muscle))) {
+            let (is, tender) = match (names::is_plural(more.muscle), words::upper(&name(more.muscle))) {
                 (false, named) if named.starts_with("La ") => ("es", "tierna"),
                 (false, _) => ("es", "tierno"),
                 (true, named) if named.starts_with("Las ") => ("son", "tiernas"),
                 (true, _) => ("son", "tiernos"),
             };
-            format!("{} {is} {much} {tender} que {}", upper(&name(more.muscle)), name(less.muscle))
+            format!("{} {is} {much} {tender} que {}", words::upper(&name(more.muscle)), name(less.muscle))
         }
     };
     let use_of = |row: &tables::MuscleRow| sentences::product_in_sentence(row.usual);
@@ -326,7 +327,11 @@ pub fn usual_cut(muscle: Muscle) -> String {
 /// A product that works, too.
 pub fn works_too(product: Product, muscle: Muscle, mind: Option<&str>) -> String {
     let mind = mind.map(|mind| format!(" ({mind})")).unwrap_or_default();
-    format!("{} también sirve{mind}. Su uso normal: {}", names::product(product), lower(super::wants(muscle)))
+    format!(
+        "{} también sirve{mind}. Su uso normal: {}",
+        names::product(product),
+        words::lower(super::wants(muscle))
+    )
 }
 
 /// A product that does not.
@@ -334,7 +339,7 @@ pub fn poor_cut(product: Product, muscle: Muscle, reason: &str) -> String {
     format!(
         "Para {} no: {reason}. Mejor: {}",
         sentences::product_in_sentence(product),
-        lower(super::wants(muscle))
+        words::lower(super::wants(muscle))
     )
 }
 
@@ -353,11 +358,6 @@ pub fn wrong_stroke(along: bool, right: &str, muscle: Muscle) -> String {
     format!("{so}. {right} va a escuadra. {}", super::fibres(muscle))
 }
 
-fn lower(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
-}
-
 /// "8 of 10 right, 1 that works, too".
 pub fn result(right: usize, too: usize, of: usize) -> String {
     match too {
@@ -369,12 +369,7 @@ pub fn result(right: usize, too: usize, of: usize) -> String {
 
 /// A place in words, for the plate.
 pub fn place_name(muscle: Muscle) -> String {
-    upper(super::place(muscle))
-}
-
-fn upper(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    words::upper(super::place(muscle))
 }
 
 /// The picture of a question.
@@ -382,20 +377,8 @@ pub fn stroke_picture(muscle: Muscle) -> String {
     format!("{} con sus fibras y tres tajos de cuchillo", names::muscle(muscle))
 }
 
-/// How a stroke lies that runs so far to the right and down, for who does not see it.
-pub fn stroke_lies((right, down): (f64, f64)) -> &'static str {
-    /// The tangent of half of half a right angle.
-    const FLAT: f64 = 0.414;
-    if down.abs() <= right.abs() * FLAT {
-        "horizontal"
-    } else if right.abs() <= down.abs() * FLAT {
-        "vertical"
-    } else if right * down < 0.0 {
-        "sube a la derecha"
-    } else {
-        "baja a la derecha"
-    }
-}
+/// How a stroke lies: level, upright, rising, falling.
+pub const STROKE_LIES: [&str; 4] = ["horizontal", "vertical", "sube a la derecha", "baja a la derecha"];
 
 /// A muscle on one side of the animal.
 pub fn on_side(name: &str, side: Side) -> String {
