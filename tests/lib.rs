@@ -149,6 +149,16 @@ fn random_kitchen(dice: &mut SplitMix) -> Kitchen {
 pub fn random_plan(seed: u64) -> Plan {
     let dice = &mut SplitMix::new(seed);
     let mut plan = Plan::new(random_animal(dice));
+    for action in random_actions(dice) {
+        if let Ok(applied) = plan.apply(action) {
+            plan = applied.plan;
+        }
+    }
+    plan
+}
+
+/// Edits of everything a plan can hold but its animal and what was weighed. The rules may refuse some.
+pub fn random_actions(dice: &mut SplitMix) -> Vec<Action> {
     let hung_days = dice.below(u64::from(MOST_HUNG_DAYS) + 1) as u8;
     let mut actions = vec![Action::SetLosses(Losses {
         shot: one(dice, &Shot::ALL),
@@ -186,12 +196,7 @@ pub fn random_plan(seed: u64) -> Plan {
     for _ in 0..dice.below(MOST_WOUNDS as u64 + 1) {
         actions.push(Action::AddWound(random_wound(dice)));
     }
-    for action in actions {
-        if let Ok(applied) = plan.apply(action) {
-            plan = applied.plan;
-        }
-    }
-    plan
+    actions
 }
 
 /// Anything that can lie on the scale.

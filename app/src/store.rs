@@ -3,10 +3,11 @@
 //! `reduce` is pure; what has to reach the address, the storage or the clipboard is an effect of
 //! [`crate::app`] on the state that comes out.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
 use hindsaddle_model::anatomy::{Muscle, Region, Side, Sides, View};
-use hindsaddle_model::forecast::{Forecast, Line, forecast};
+use hindsaddle_model::forecast::{Forecast, Forecaster, Line};
 use hindsaddle_model::link::{self, Names};
 use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::product::Product;
@@ -48,6 +49,8 @@ pub struct State {
     pub plan: Rc<Plan>,
     /// What it gives.
     pub forecast: Rc<Forecast>,
+    /// What worked that out, and keeps what the next edit leaves alike.
+    forecaster: Rc<RefCell<Forecaster>>,
     past: Vec<Step>,
     future: Vec<Step>,
     /// What another season took the place of, to be put aside: a step back is gone with the window.
@@ -169,8 +172,10 @@ impl State {
     /// back.
     pub fn new(season: Season, before: Option<Season>, units: Units, notice: Option<Notice>) -> Self {
         let plan = season.animal(0).clone();
+        let mut forecaster = Forecaster::default();
         Self {
-            forecast: Rc::new(forecast(&plan)),
+            forecast: Rc::new(forecaster.forecast(&plan)),
+            forecaster: Rc::new(RefCell::new(forecaster)),
             plan: Rc::new(plan),
             season: Rc::new(season),
             at: 0,
@@ -235,7 +240,7 @@ impl State {
         let mut next = Self { at, notice: None, ..self.clone() };
         if *season.animal(at) != *self.plan {
             next.plan = Rc::new(season.animal(at).clone());
-            next.forecast = Rc::new(forecast(&next.plan));
+            next.forecast = Rc::new(self.forecaster.borrow_mut().forecast(&next.plan));
         }
         next.season = season;
         next

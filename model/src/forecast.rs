@@ -4,23 +4,19 @@
 //! at the end. `likely` is the middle case, in which the ledger adds up exactly and the plate is drawn;
 //! `low` and `high` bound the middle 80 % of the thousand draws.
 
-use crate::anatomy::{Muscle, Side};
+use crate::anatomy::Muscle;
 use crate::carcass::Carcass;
-use crate::ensemble::{Draw, SCENARIOS};
+use crate::cutting::{self, CutMuscle, Landed};
+use crate::ensemble::SCENARIOS;
 use crate::estimate::Estimate;
 use crate::packing;
-use crate::pieces::{self, Body, Pieces};
+use crate::pieces::Pieces;
 use crate::plan::Plan;
-use crate::product::{Cut, Product, RoastSize};
-use crate::rules::{self, Reason, Verdict};
+use crate::product::{Cut, Product};
+use crate::rules::Reason;
 use crate::spread::Spread;
-use crate::tables;
 use crate::units::{Area, Length, Mass};
 use crate::weighed;
-use crate::wounds;
-
-/// How much spread the hand has around the planned thickness, at 90 % (judgement).
-const HAND_SPREAD: Estimate<f64> = Estimate::row(-0.08, 0.0, 0.08);
 
 /// A line of the ledger. The lines after `Live` add up to it, in every scenario.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -185,51 +181,50 @@ pub struct Forecast {
     pub muscles: Vec<MuscleForecast>,
 }
 
-/// What every scenario adds up while the muscles are cut.
-struct Sums {
-    mass: [Vec<Mass>; 5],
-    packs: [Vec<u32>; 5],
-    not_recovered: Vec<Mass>,
-    discarded: Vec<Mass>,
-    /// At marked wounds.
-    wound: Vec<Mass>,
-}
-
-impl Sums {
-    fn new() -> Self {
-        let masses = || vec![Mass::ZERO; SCENARIOS];
-        Self {
-            mass: std::array::from_fn(|_| masses()),
-            packs: std::array::from_fn(|_| vec![0; SCENARIOS]),
-            not_recovered: masses(),
-            discarded: masses(),
-            wound: masses(),
-        }
-    }
-
-    fn add(&mut self, scenario: usize, pieces: &Pieces, group: &Group, times: f64) {
-        if let Some(product) = group.cut.product() {
-            self.mass[product as usize][scenario] += pieces.mass * times;
-        }
-        self.mass[Product::Grind as usize][scenario] += pieces.tub * times;
-        let thrown = if group.spoiled { &mut self.wound } else { &mut self.discarded };
-        thrown[scenario] += pieces.discarded * times;
-    }
-}
-
-/// Parts of a muscle, on either side, that become the same thing and are packed together.
-struct Group {
-    cut: Cut,
-    spoiled: bool,
-    /// Where each part begins and ends, and on how many sides it is so.
-    spans: Vec<(f64, f64, f64)>,
-}
-
 /// What a plan gives.
 pub fn forecast(plan: &Plan) -> Forecast {
-    let carcass = weighed::carcass(plan);
+    Forecaster::default().forecast(plan)
+}
+
+/// Forecasts one plan after another, and keeps what the next decides alike: the animal, and every muscle whose cut
+/// is the same. What comes out is what [`forecast`] gives, bit for bit.
+#[derive(Debug, Default)]
+pub struct Forecaster {
+    last: Option<Last>,
+}
+
+/// What came of a plan.
+#[derive(Debug)]
+struct Last {
+    plan: Plan,
+    carcass: Carcass,
+    muscles: Vec<CutMuscle>,
+}
+
+impl Forecaster {
+    /// What a plan gives.
+    pub fn forecast(&mut self, plan: &Plan) -> Forecast {
+        let (carcass, kept) = match self.last.take() {
+            Some(last) if weighed::is_same_animal(&last.plan, plan) => {
+                (last.carcass, if last.plan.packing() == plan.packing() { last.muscles } else { Vec::new() })
+            }
+            _ => (weighed::carcass(plan), Vec::new()),
+        };
+        let muscles = cutting::cut_up(plan, &carcass, kept);
+        let forecast = added_up(plan, &carcass, &muscles);
+        self.last = Some(Last { plan: plan.clone(), carcass, muscles });
+        forecast
+    }
+}
+
+/// What lands in each product when this animal is cut as planned.
+pub(crate) fn landed(plan: &Plan, carcass: &Carcass) -> Landed {
+    cutting::together(plan.packing(), &cutting::cut_up(plan, carcass, Vec::new()))
+}
+
+fn added_up(plan: &Plan, carcass: &Carcass, muscles: &[CutMuscle]) -> Forecast {
     let mut spread = Spread::default();
-    let (muscles, sums) = cut_up(plan, &carcass, &mut spread);
+    let sums = cutting::together(plan.packing(), muscles);
     let take_home: Vec<Mass> =
         (0..SCENARIOS).map(|scenario| sums.mass.iter().map(|masses| masses[scenario]).sum()).collect();
     let packs: Vec<u32> =
@@ -238,7 +233,7 @@ pub fn forecast(plan: &Plan) -> Forecast {
     let (live, take_home) = (spread.masses(&carcass.live), spread.masses(&take_home));
     let ledger = Line::ALL
         .into_iter()
-        .map(|line| (line, line_estimate(line, &carcass, &sums, (live, take_home), &mut spread)))
+        .map(|line| (line, line_estimate(line, carcass, &sums, (live, take_home), &mut spread)))
         .collect();
     Forecast {
         live,
@@ -249,46 +244,14 @@ pub fn forecast(plan: &Plan) -> Forecast {
         take_home,
         packs: spread.counts(&packs),
         tallies,
-        muscles,
+        muscles: muscles.iter().map(|muscle| muscle.forecast.clone()).collect(),
     }
-}
-
-/// What lands in each product, scenario by scenario.
-pub(crate) struct Landed {
-    /// In the order of [`Product::ALL`].
-    pub(crate) mass: [Vec<Mass>; 5],
-    /// In the order of [`Product::ALL`].
-    pub(crate) packs: [Vec<u32>; 5],
-}
-
-/// What lands in each product when this animal is cut as planned.
-pub(crate) fn landed(plan: &Plan, carcass: &Carcass) -> Landed {
-    let (_, Sums { mass, packs, .. }) = cut_up(plan, carcass, &mut Spread::default());
-    Landed { mass, packs }
-}
-
-/// Cuts and packs every muscle in every scenario.
-fn cut_up(plan: &Plan, carcass: &Carcass, spread: &mut Spread) -> (Vec<MuscleForecast>, Sums) {
-    let mut sums = Sums::new();
-    let hand: Vec<f64> = Draw::Hand.values().iter().map(|z| 1.0 + HAND_SPREAD.at(*z)).collect();
-    let muscles = Muscle::ALL
-        .into_iter()
-        .map(|muscle| muscle_forecast(plan, carcass, muscle, &hand, &mut sums, spread))
-        .collect();
-    for product in [Product::Stew, Product::Grind] {
-        let pack = plan.packing().loose_pack(product);
-        for scenario in 0..SCENARIOS {
-            sums.packs[product as usize][scenario] =
-                packing::packs_of_loose(sums.mass[product as usize][scenario], pack);
-        }
-    }
-    (muscles, sums)
 }
 
 fn line_estimate(
     line: Line,
     carcass: &Carcass,
-    sums: &Sums,
+    sums: &Landed,
     (whole, take_home): (Estimate<Mass>, Estimate<Mass>),
     spread: &mut Spread,
 ) -> Estimate<Mass> {
@@ -311,7 +274,7 @@ fn line_estimate(
     }
 }
 
-fn tally(plan: &Plan, product: Product, sums: &Sums, spread: &mut Spread) -> Tally {
+fn tally(plan: &Plan, product: Product, sums: &Landed, spread: &mut Spread) -> Tally {
     let masses = &sums.mass[product as usize];
     let packs = &sums.packs[product as usize];
     let loose = matches!(product, Product::Stew | Product::Grind).then(|| {
@@ -319,190 +282,4 @@ fn tally(plan: &Plan, product: Product, sums: &Sums, spread: &mut Spread) -> Tal
         (pack, packing::short_last(masses[0], pack, packs[0]))
     });
     Tally { product, packs: spread.counts(packs), mass: spread.masses(masses), loose }
-}
-
-fn muscle_forecast(
-    plan: &Plan,
-    carcass: &Carcass,
-    muscle: Muscle,
-    hand: &[f64],
-    sums: &mut Sums,
-    spread: &mut Spread,
-) -> MuscleForecast {
-    let row = tables::muscle(muscle);
-    let masses = &carcass.muscles[muscle.index()];
-    let lengths = &carcass.lengths[muscle.index()];
-    let body = |scenario: usize| Body::new(masses[scenario], lengths[scenario], row.size);
-    let sides = Side::ALL.map(|side| stretches(plan, muscle, side));
-    let mut packs = Vec::new();
-    if plan.is_recovered(muscle) {
-        for group in groups(&sides) {
-            packs.extend(group_packs(plan, muscle, &group, &body, hand, sums, spread));
-        }
-    } else {
-        for (left, mass) in sums.not_recovered.iter_mut().zip(masses) {
-            *left += *mass * 2.0;
-        }
-    }
-    let length = row.size.map(|_| lengths[0]);
-    let middle = body(0);
-    let part = |Stretch { from, to, cut, spoiled }: Stretch| {
-        let pieces = pieces::cut(&middle, from, to, cut, 1.0);
-        PartForecast {
-            cut,
-            spoiled,
-            span: (from, to),
-            pieces,
-            advice: advice(muscle, cut, &pieces, masses[0], length),
-        }
-    };
-    MuscleForecast {
-        muscle,
-        mass: spread.masses(masses).map(|mass| mass * 2.0),
-        length,
-        sides: sides.map(|stretches| stretches.into_iter().map(part).collect()),
-        packs,
-    }
-}
-
-/// A stretch of a muscle of one side, by fractions of its length.
-#[derive(Clone, Copy, PartialEq)]
-struct Stretch {
-    from: f64,
-    to: f64,
-    cut: Cut,
-    spoiled: bool,
-}
-
-/// The parts of a muscle of one side, less what the wounds took out of them.
-fn stretches(plan: &Plan, muscle: Muscle, side: Side) -> Vec<Stretch> {
-    let body = Body::new(Mass::ZERO, Length::mm(0.0), tables::muscle(muscle).size);
-    let wounds: Vec<(f64, f64)> = wounds::spoiled(plan.wounds(), muscle, side)
-        .into_iter()
-        .map(|(from, to)| (body.place_of(from), body.place_of(to)))
-        .collect();
-    let mut stretches = Vec::new();
-    for (begin, end, cut) in plan.division(muscle, side).spans() {
-        let mut at = begin;
-        for (from, to) in wounds.iter().filter(|(from, to)| *to > begin && *from < end) {
-            if *from > at {
-                stretches.push(Stretch { from: at, to: *from, cut, spoiled: false });
-            }
-            let to = to.min(end);
-            stretches.push(Stretch { from: from.max(at), to, cut: Cut::Discard, spoiled: true });
-            at = to;
-        }
-        if at < end {
-            stretches.push(Stretch { from: at, to: end, cut, spoiled: false });
-        }
-    }
-    stretches
-}
-
-fn groups([left, right]: &[Vec<Stretch>; 2]) -> Vec<Group> {
-    let mut groups: Vec<Group> = Vec::new();
-    let sides = if left == right { vec![(left, 2.0)] } else { vec![(left, 1.0), (right, 1.0)] };
-    for (stretches, times) in sides {
-        for &Stretch { from, to, cut, spoiled } in stretches {
-            let span = (from, to, times);
-            match groups.iter_mut().find(|group| group.cut == cut && group.spoiled == spoiled) {
-                Some(group) => group.spans.push(span),
-                None => groups.push(Group { cut, spoiled, spans: vec![span] }),
-            }
-        }
-    }
-    groups
-}
-
-/// Cuts one group in every scenario. Whole cuts are packed here, by muscle; loose meat is packed when all of
-/// it is together.
-fn group_packs(
-    plan: &Plan,
-    muscle: Muscle,
-    group: &Group,
-    body: &impl Fn(usize) -> Body,
-    hand: &[f64],
-    sums: &mut Sums,
-    spread: &mut Spread,
-) -> Option<PackRow> {
-    let product = group.cut.product();
-    let whole = product.filter(|product| matches!(product, Product::Roast | Product::Steak | Product::Chop));
-    let (mut counts, mut packs, mut masses) = (Vec::new(), Vec::new(), Vec::new());
-    let (mut a_pack, mut short) = (1, None);
-    for (scenario, hand) in hand.iter().enumerate() {
-        let body = body(scenario);
-        let (mut count, mut mass) = (0, Mass::ZERO);
-        for (from, to, times) in &group.spans {
-            let pieces = pieces::cut(&body, *from, *to, group.cut, *hand);
-            sums.add(scenario, &pieces, group, *times);
-            count += pieces.count * *times as u32;
-            mass += pieces.mass * *times;
-        }
-        if let Some(product) = whole {
-            let in_pack = plan.packing().pieces_a_pack(product, mass / f64::from(count.max(1)));
-            let made = packing::packs_of_pieces(count, in_pack);
-            if scenario == 0 {
-                a_pack = in_pack;
-                short = Some(count % in_pack).filter(|rest| *rest > 0);
-            }
-            sums.packs[product as usize][scenario] += made;
-            counts.push(count);
-            packs.push(made);
-            masses.push(mass);
-        }
-    }
-    whole.map(|_| PackRow {
-        muscle,
-        cut: group.cut,
-        pieces: spread.counts(&counts),
-        packs: spread.counts(&packs),
-        mass: spread.masses(&masses),
-        a_pack,
-        short,
-    })
-}
-
-/// A roast lighter than this dries out; a single portion may go down to 300 g (judgement).
-const SMALL_ROAST: Mass = Mass::grams(450.0);
-/// A steak wants a face of at least this (judgement).
-const SMALL_FACE: Area = Area::square_cm(20.0);
-/// A muscle thinner than this gives no steak (judgement).
-const THIN_MUSCLE: Length = Length::cm(2.0);
-
-/// What is worth saying of a part. The usual use of a muscle is never advised against for its size.
-fn advice(muscle: Muscle, cut: Cut, pieces: &Pieces, side_mass: Mass, length: Option<Length>) -> Vec<Advice> {
-    let row = tables::muscle(muscle);
-    let mut advice = Vec::new();
-    let Some(product) = cut.product() else { return advice };
-    match rules::verdict(muscle, product) {
-        Verdict::Allowed(Some(reason)) => advice.push(Advice::Care(reason)),
-        Verdict::Discouraged(reason) | Verdict::Impossible(reason) => {
-            advice.push(Advice::Discouraged(reason));
-        }
-        Verdict::Allowed(None) => {}
-    }
-    if matches!(product, Product::Roast | Product::Steak | Product::Chop) && pieces.count == 0 {
-        advice.push(Advice::NothingFits);
-        return advice;
-    }
-    if product == row.usual {
-        return advice;
-    }
-    if let Cut::Roast(size) = cut {
-        let each = pieces.mass / f64::from(pieces.count.max(1));
-        // Somebody who asks for small roasts by weight knows that they are small.
-        if each < SMALL_ROAST && !matches!(size, RoastSize::Weight(_) if pieces.count > 1) {
-            advice.push(Advice::SmallRoast(each));
-        }
-    }
-    if let (Cut::Steak(_), Some(length), Some(size)) = (cut, length, row.size) {
-        let thickness = size.thickness * (length / size.length);
-        let face = Area::mean_section(side_mass, length);
-        if thickness < THIN_MUSCLE {
-            advice.push(Advice::ThinMuscle(thickness));
-        } else if face < SMALL_FACE {
-            advice.push(Advice::SmallFace(face));
-        }
-    }
-    advice
 }

@@ -32,6 +32,7 @@ pub mod carcass;
 pub mod changes;
 pub mod compare;
 pub mod csv;
+mod cutting;
 pub mod dates;
 pub mod deal;
 mod division;

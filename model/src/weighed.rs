@@ -10,8 +10,9 @@ use std::num::NonZeroU8;
 use crate::anatomy::{Muscle, Side};
 use crate::animal::Weighed;
 use crate::carcass::{self, Carcass, Scenarios};
+use crate::cutting::Landed;
 use crate::ensemble::SCENARIOS;
-use crate::forecast::{self, Landed};
+use crate::forecast;
 use crate::grind::{self, GroundPacks};
 use crate::kalman::{Observation, learn};
 use crate::plan::Plan;
@@ -30,6 +31,18 @@ pub fn carcass(plan: &Plan) -> Carcass {
         put_back(plan, &columns, &mut carcass);
     }
     carcass
+}
+
+/// Whether two plans are sure to have the same animal in every scenario: they may differ in how it is cut, unless
+/// what was weighed of it depends on that.
+pub(crate) fn is_same_animal(one: &Plan, other: &Plan) -> bool {
+    let weighings = (one.weighings(), other.weighings());
+    one.animal() == other.animal()
+        && one.losses() == other.losses()
+        && one.own() == other.own()
+        && one.wounds() == other.wounds()
+        && Muscle::ALL.into_iter().all(|muscle| one.is_recovered(muscle) == other.is_recovered(muscle))
+        && (weighings == (&[], &[]) || one == other)
 }
 
 /// What each scenario would show on the scale, in logarithms of grams, once `weighings` are known. None where a

@@ -4,16 +4,18 @@ use divan::{Bencher, black_box};
 use hindsaddle_app::store::State;
 use hindsaddle_app::text::Units;
 use hindsaddle_app::views::plate_view;
+use hindsaddle_model::anatomy::{Muscle, Sides};
 use hindsaddle_model::animal::{Age, Animal, Condition, Sex, Species, Weighed};
 use hindsaddle_model::deal::deal;
 use hindsaddle_model::ensemble::SplitMix;
-use hindsaddle_model::forecast::forecast;
+use hindsaddle_model::forecast::{Forecaster, forecast};
 use hindsaddle_model::link::{self, Names};
 use hindsaddle_model::packages::packages;
 use hindsaddle_model::partners::{Partner, Partners};
 use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::planner::{MOST_NODES, Planner};
-use hindsaddle_model::product::Product;
+use hindsaddle_model::product::{Cut, Product};
+use hindsaddle_model::units::Length;
 use hindsaddle_model::wishes::{Wish, Wishes};
 use hindsaddle_tests::{named_plans, random_animal, random_plan, weighed_plan, with};
 
@@ -39,6 +41,24 @@ fn forecasts_with_weighings(bencher: Bencher, animals: u64) {
     bencher.bench(|| {
         for plan in &plans {
             black_box(forecast(black_box(plan)));
+        }
+    });
+}
+
+/// After an edit of one muscle, with what is kept of the forecast before it.
+#[divan::bench]
+fn forecast_after_an_edit(bencher: Bencher) {
+    let steaks = |mm| Action::Assign {
+        muscle: Muscle::Backstrap,
+        sides: Sides::Both,
+        cut: Cut::Steak(Length::mm(mm)),
+    };
+    let plan = Plan::new(Animal::example());
+    let turns = [with(&plan, steaks(20.0)), with(&plan, steaks(25.0))];
+    let mut forecaster = Forecaster::default();
+    bencher.bench_local(|| {
+        for plan in &turns {
+            black_box(forecaster.forecast(black_box(plan)));
         }
     });
 }

@@ -14,6 +14,7 @@ mod doubts;
 mod edits;
 mod example;
 mod files;
+mod forecaster;
 mod grinding;
 mod kitchen;
 mod labels;
