@@ -1,5 +1,5 @@
 //! The drawing. Layers, bottom up: the far legs; mane and beard; the silhouette; the bones; for each muscle its
-//! parts with their cuts, clipped to its border; grain and silverskin; ink; letters; wounds; labels; and on top
+//! parts with their cuts, clipped to its border; grain and silverskin; shade; ink; letters; wounds; labels; and on top
 //! the touch layer, which takes pointers and the keyboard, and the handles.
 
 use std::rc::Rc;
@@ -82,6 +82,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
             </defs>
             <g aria-hidden="true">
                 { silhouette(plate, scene.antlers && !props.above) }
+                <g clip-path="url(#border-body)">{ rounded(&plate.body) }</g>
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(fill) }
                 <path class="ink" d={plate.ink.clone()} />
@@ -155,9 +156,22 @@ fn fill(view: &AreaView) -> Html {
                 { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks)) }
                 <path class="grain" d={area.grain.clone()} />
                 <path class="sheen" d={area.sheen.clone()} />
+                { rounded(&area.outline) }
             </g>
             <path class="border" d={area.outline.clone()} />
         </g>
+    }
+}
+
+/// Shade on the inside of an outline, away from the light, and a bright edge towards it: wide strokes, of which
+/// the clip leaves the inner half.
+fn rounded(outline: &Rc<str>) -> Html {
+    html! {
+        <>
+            <path class="shade deep" d={outline.clone()} />
+            <path class="shade" d={outline.clone()} />
+            <path class="light" d={outline.clone()} />
+        </>
     }
 }
 

@@ -23,12 +23,12 @@ fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
     page.go_offline();
     page.reload();
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the plan is remembered");
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
     act::press(&page, Role::Button, "Freeze");
     see::says(&page, Role::Region, Name::from("Freeze"), "Enter the size of your freezer");
-    act::press(&page, Role::Link, "Ahead");
-    see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Link, "Wish & share");
+    see::shown(&page, Role::Heading, "Wishes and sharing");
     act::press(&page, Role::Link, "Learn");
     see::shown(&page, Role::Heading, "Learn");
     act::choose(&page, "Muscle", "Knuckle");
@@ -87,7 +87,7 @@ fn nothing_is_fetched_from_elsewhere() {
 #[test]
 fn the_page_is_installed_only_when_that_is_asked_for() {
     let page = kept(Screen::PHONE);
-    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Link, "Wish & share");
     act::press(&page, Role::Button, "This device");
     see::shown(&page, Role::Button, "Install");
     page.script("installing.prompt = () => { globalThis.asked = true; }; true");
@@ -123,12 +123,12 @@ fn a_newer_build_waits_until_it_is_asked_for() {
 #[test]
 fn one_file_from_the_disk_is_the_whole_planner() {
     let page = Page::open_one_file(Screen::PHONE);
-    act::press(&page, Role::Link, "Ahead");
-    see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Link, "Wish & share");
+    see::shown(&page, Role::Heading, "Wishes and sharing");
     act::press(&page, Role::Button, "Season");
     act::press(&page, Role::Button, "Add an animal cut the same way");
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
     see::is(&page, Role::Button, "2 Doe", "pressed");
     act::press(&page, Role::Link, "Learn");
     act::choose(&page, "Muscle", "Knuckle");

@@ -13,8 +13,8 @@ use crate::see;
 /// The second page, by its link.
 pub(super) fn at_the_table(screen: Screen) -> Page {
     let page = Page::open(screen);
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
     page
 }
 
@@ -67,7 +67,7 @@ fn with_nothing_to_cut_every_part_still_opens_and_the_table_says_why() {
             plan.apply(Action::Recover { muscle, taken: false }).expect("any muscle can be left behind").plan;
     }
     let page = Page::open_at(Screen::PHONE, &format!("#{}", link::write(&plan.into(), Names::LeftOut)));
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     see::says(&page, Role::Region, Name::from("Table card"), "Nothing to cut");
     for part in ["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions", "Table card"] {
         act::press(&page, Role::Button, part);
@@ -99,7 +99,7 @@ fn what_is_decided_here_is_in_the_plan_and_what_cannot_be_is_refused() {
     see::shown(&page, Role::Heading, "Hindsaddle");
     let fragment = page.fragment_of_plan();
     assert!(fragment.starts_with("#2"), "{fragment}");
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     act::press(&page, Role::Button, "Grind");
     see::says(&page, Role::Region, Name::from("Grind"), "of pork back fat make");
 }
@@ -145,7 +145,7 @@ fn packages_and_plan_go_out_as_files_and_the_plan_comes_back() {
     folder.saved(&page, "hindsaddle-plan.txt", "\n");
     // Another browser, with another plan, opens the file.
     let other = page.open_in_second_profile(Screen::DESKTOP, "");
-    act::press(&other, Role::Link, "Table");
+    act::press(&other, Role::Link, "Cut & pack");
     act::press(&other, Role::Button, "Files");
     other.choose_file("input[type=file]", &folder.0.join("hindsaddle-plan.txt"));
     see::says(&other, Role::Alert, Name::Any, "Undo brings it back");
@@ -184,7 +184,7 @@ fn every_caution_stands_on_one_page_and_the_order_prints_on_one() {
     }
     for link in [page.fragment_of_plan(), the_heaviest()] {
         page.go_to(&link);
-        act::press(&page, Role::Link, "Table");
+        act::press(&page, Role::Link, "Cut & pack");
         act::press(&page, Role::Button, "Work order");
         see::shown(&page, Role::Button, "Print the work order");
         for paper in [A4, LETTER] {

@@ -67,6 +67,6 @@ fn it_works_in_a_folder_and_after_the_host_is_gone() {
     drop(nginx);
     page.reload();
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally);
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
 }

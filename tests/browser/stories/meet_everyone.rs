@@ -53,7 +53,7 @@ fn first_page(page: &Page, axe: &str, light: &str) {
 
 /// Every part of the second page.
 fn second_page(page: &Page, axe: &str, light: &str) {
-    act::press(page, Role::Link, "Table");
+    act::press(page, Role::Link, "Cut & pack");
     for part in ["Table card", "Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"] {
         act::press(page, Role::Button, part);
         look(page, axe, &format!("{light}: {part}"));
@@ -67,7 +67,7 @@ fn second_page(page: &Page, axe: &str, light: &str) {
 
 /// Every part of the third page, of two animals.
 fn third_page(page: &Page, axe: &str, light: &str) {
-    act::press(page, Role::Link, "Ahead");
+    act::press(page, Role::Link, "Wish & share");
     act::press(page, Role::Button, "Season");
     act::press(page, Role::Button, "Add an animal cut the same way");
     for part in ["Wishes", "Season", "Partners", "Compare", "Share", "Kept plans", "This device"] {

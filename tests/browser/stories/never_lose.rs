@@ -130,7 +130,7 @@ fn a_name_of_ten_thousand_letters_is_cut_and_breaks_nothing() {
     page.script("(field => { field.value = 'W\u{1F98C}\u{202e}x '.repeat(2000); field.dispatchEvent(new Event('input', { bubbles: true })); field.dispatchEvent(new Event('change', { bubbles: true })); })(document.querySelector('[aria-label=\"Title of the plan\"]')); true");
     page.settle();
     see::no_sideways_scrolling(&page);
-    for way in ["Ahead", "Table", "Learn", "Plan"] {
+    for way in ["Wish & share", "Cut & pack", "Learn", "Plan"] {
         act::press(&page, Role::Link, way);
         see::shown(&page, Role::Main, Name::Any);
         see::no_sideways_scrolling(&page);
@@ -147,7 +147,7 @@ fn names_that_look_like_code_stay_words() {
         let page = Page::open(Screen::DESKTOP);
         act::fill(&page, Role::Textbox, "Title of the plan", name);
         act::press(&page, Role::Heading, "Hindsaddle");
-        act::press(&page, Role::Link, "Ahead");
+        act::press(&page, Role::Link, "Wish & share");
         act::press(&page, Role::Button, "Kept plans");
         act::press(&page, Role::Button, "Keep the plan that is open");
         see::says(&page, Role::Region, Name::from("Kept plans"), name);
@@ -206,12 +206,12 @@ fn the_clock_may_be_wrong_or_change() {
         let page = Page::open(Screen::DESKTOP);
         page.set_clock(milliseconds, zone);
         page.reload();
-        act::press(&page, Role::Link, "Ahead");
+        act::press(&page, Role::Link, "Wish & share");
         act::press(&page, Role::Button, "Kept plans");
         act::press(&page, Role::Button, "Keep the plan that is open");
         see::says(&page, Role::Region, Name::from("Kept plans"), day);
         // The days of the kitchen are those that are entered: the clock has no say in them.
-        act::press(&page, Role::Link, "Table");
+        act::press(&page, Role::Link, "Cut & pack");
         act::press(&page, Role::Button, "Labels");
         page.script("(field => { field.value = '2026-11-01'; field.dispatchEvent(new Event('change', { bubbles: true })); })(document.querySelectorAll('input[type=date]')[1]); true");
         see::says(&page, Role::Region, Name::from("At its best until"), "2027");
@@ -227,7 +227,7 @@ fn the_clock_may_be_wrong_or_change() {
 fn everything_is_forgotten_only_when_that_is_meant() {
     let page = Page::open(Screen::PHONE);
     act::choose(&page, "Knuckle becomes", "Grind");
-    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Link, "Wish & share");
     act::press(&page, Role::Button, "This device");
     see::says(&page, Role::Region, Name::from("This device"), "characters");
     act::press(&page, Role::Button, "Forget everything on this device");
@@ -245,7 +245,7 @@ fn everything_is_forgotten_only_when_that_is_meant() {
 #[test]
 fn a_kept_plan_is_duplicated_under_a_name_of_its_own() {
     let page = Page::open(Screen::PHONE);
-    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Link, "Wish & share");
     act::press(&page, Role::Button, "Kept plans");
     act::press(&page, Role::Button, "Keep the plan that is open");
     act::fill(&page, Role::Textbox, "Name", "north ridge");

@@ -15,7 +15,7 @@ use crate::see;
 
 fn at_the_labels(fragment: &str) -> Page {
     let page = Page::open_at(Screen::DESKTOP, fragment);
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     act::press(&page, Role::Button, "Labels");
     page
 }
@@ -144,14 +144,14 @@ fn a_sheet_that_cannot_be_says_what_to_change() {
         "(list => { list.selectedIndex = list.options.length - 2; list.dispatchEvent(new Event('change', { bubbles: true })); })([...document.querySelectorAll('select')].at(-1))",
     );
     act::fill(&page, Role::Textbox, "Label width, mm", "120");
-    act::press(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Heading, "From table to freezer");
     page.until("a sentence", || {
         let text = page.script("document.querySelector('.card [role=alert]')?.textContent ?? ''");
         let text = text.as_str().unwrap_or_default().to_owned();
         if text.contains("lie over each other") { Ok(()) } else { Err(text) }
     });
     act::fill(&page, Role::Textbox, "Step across, mm", "121");
-    act::press(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Heading, "From table to freezer");
     page.until("another sentence", || {
         let text = page.script("document.querySelector('.card [role=alert]')?.textContent ?? ''");
         let text = text.as_str().unwrap_or_default().to_owned();

@@ -32,10 +32,10 @@ fn the_same_link_opens_in_the_readers_language_with_the_same_numbers() {
         assert_eq!(theirs.script("document.documentElement.lang"), "es");
         assert_eq!(numbers(&spanish), numbers(&english), "{spanish} and {english}");
         assert!(spanish.contains("para casa"), "{spanish}");
-        act::press(&theirs, Role::Link, "Mesa");
-        see::shown(&theirs, Role::Heading, "Mesa y congelador");
-        act::press(&theirs, Role::Link, "Antes");
-        see::shown(&theirs, Role::Heading, "Pensar antes");
+        act::press(&theirs, Role::Link, "Cortar y envolver");
+        see::shown(&theirs, Role::Heading, "De la mesa al congelador");
+        act::press(&theirs, Role::Link, "Deseos");
+        see::shown(&theirs, Role::Heading, "Deseos y reparto");
     }
     let other = Page::open_in_language(Screen::PHONE, "fr-FR", &link);
     see::shown(&other, Role::Heading, "Hindsaddle");
@@ -84,7 +84,7 @@ const PARTS: &[(&str, &[&str], &[&str])] = &[
     (
         "kitchen.html",
         &["Grind", "Wrap", "Freeze", "Labels", "Work order", "Files", "Cautions"],
-        &["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Precauciones"],
+        &["Moler", "Envolver", "Congelar", "Etiquetas", "Orden de trabajo", "Archivos", "Avisos"],
     ),
     ("read.html", &[], &[]),
     (

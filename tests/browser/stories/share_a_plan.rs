@@ -8,8 +8,8 @@ use crate::stories::go_to_the_freezer::Folder;
 use crate::stories::print_the_labels::run;
 
 fn at(page: &Page, part: &str) {
-    act::press(page, Role::Link, "Ahead");
-    see::shown(page, Role::Heading, "Think ahead");
+    act::press(page, Role::Link, "Wish & share");
+    see::shown(page, Role::Heading, "Wishes and sharing");
     act::press(page, Role::Button, part);
 }
 

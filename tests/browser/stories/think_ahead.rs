@@ -8,8 +8,8 @@ use crate::see;
 /// The third page, by its link.
 fn ahead(screen: Screen) -> Page {
     let page = Page::open(screen);
-    act::press(&page, Role::Link, "Ahead");
-    see::shown(&page, Role::Heading, "Think ahead");
+    act::press(&page, Role::Link, "Wish & share");
+    see::shown(&page, Role::Heading, "Wishes and sharing");
     page
 }
 
@@ -36,8 +36,8 @@ fn a_season_goes_along_to_the_table_and_to_a_partner() {
     act::press(&page, Role::Button, "Season");
     act::press(&page, Role::Button, "Add an animal cut the same way");
     act::choose(&page, "Disease test (CWD): 2 Doe", "Result awaited");
-    act::press(&page, Role::Link, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    act::press(&page, Role::Link, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
     see::is(&page, Role::Button, "2 Doe", "pressed");
     act::press(&page, Role::Button, "Wrap");
     see::says(&page, Role::Region, Name::from("Wrap"), "For all 2 animals");
@@ -148,7 +148,7 @@ fn packages_are_dealt_and_their_owners_are_on_the_labels() {
     act::fill(&page, Role::Textbox, "Parts: Partner B", "0");
     act::press(&page, Role::Heading, "Partners");
     see::says(&page, Role::Alert, Name::Any, "Partner B: parts are 1 to 999");
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     see::says(&page, Role::Region, Name::from("Table card"), "For Ann");
     act::press(&page, Role::Button, "Labels");
     page.until("labels of both", || {

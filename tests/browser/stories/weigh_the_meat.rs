@@ -38,7 +38,7 @@ fn take_home(page: &Page) -> f64 {
 fn a_weight_narrows_the_plan_and_undo_brings_it_back() {
     let page = Page::open(Screen::PHONE);
     let before = take_home(&page);
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     see::shown(&page, Role::Heading, "Tenderloin");
     let wide = card(&page);
     assert!(width(&wide, " oz, both sides") > 3.0, "{wide}");
@@ -137,14 +137,14 @@ fn weighed_doe(kilograms: f64) -> String {
 fn own_figures_are_kept_only_when_asked_and_used_only_by_a_tap() {
     let page = Page::open_at(Screen::DESKTOP, &weighed_doe(30.0));
     let own = Name::from("Your own figures");
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     see::says(&page, Role::Region, own, "Nothing is kept yet");
     act::press(&page, Role::Checkbox, "Keep this animal's comparison on this device");
     see::says(&page, Role::Region, own, "white tailed doe adult hanging 30000 g");
     // Another animal of the species starts as the table has it, until somebody asks.
     let next = Plan::new(Animal::example());
     page.go_to(&format!("#{}", write(&next, Names::LeftOut)));
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     see::says(&page, Role::Region, own, "From 1 other animal of this species: ");
     see::says(&page, Role::Region, own, "Backstrap +");
     act::press(&page, Role::Button, "Use them in this plan");
@@ -154,12 +154,12 @@ fn own_figures_are_kept_only_when_asked_and_used_only_by_a_tap() {
     let fragment = page.fragment_of_plan();
     // The link has the figures in it, the other device has no animals.
     let partner = page.open_in_second_profile(Screen::PHONE, &fragment);
-    act::press(&partner, Role::Link, "Table");
+    act::press(&partner, Role::Link, "Cut & pack");
     see::says(&partner, Role::Region, own, "Your own figures are in this plan");
     see::says(&partner, Role::Region, own, "Nothing is kept yet");
     act::press(&partner, Role::Button, "Take them out");
     see::gone(&partner, Role::Button, "Take them out");
-    act::press(&page, Role::Link, "Table");
+    act::press(&page, Role::Link, "Cut & pack");
     act::press(&page, Role::Button, "Erase all");
     see::says(&page, Role::Region, own, "Nothing is kept yet");
 }

@@ -52,8 +52,8 @@ fn the_whole_job_by_keys_alone() {
     assert_eq!(tally(&page), ground);
 
     // At the table: a mark, a weight, the labels' date, and the work order.
-    open(&page, "Table");
-    see::shown(&page, Role::Heading, "Table and freezer");
+    open(&page, "Cut & pack");
+    see::shown(&page, Role::Heading, "From table to freezer");
     act::tab_to(&page, "On the scale");
     act::type_in(&page, "1.2 lb");
     act::key(&page, Key::Tab);
@@ -69,8 +69,8 @@ fn the_whole_job_by_keys_alone() {
 
     // And on to somebody else.
     page.allow_clipboard();
-    open(&page, "Ahead");
-    see::shown(&page, Role::Heading, "Think ahead");
+    open(&page, "Wish & share");
+    see::shown(&page, Role::Heading, "Wishes and sharing");
     open(&page, "Share");
     open(&page, "Copy link");
     see::says(&page, Role::Alert, Name::Any, "Link copied");

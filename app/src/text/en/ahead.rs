@@ -18,12 +18,12 @@ use crate::text::numbers::{self, Units};
 
 /// The name of a page: the plan, thinking ahead, the kitchen, learning.
 pub const fn page(place: usize) -> &'static str {
-    ["Hindsaddle", "Think ahead", "Table and freezer", "Learn"][place]
+    ["Hindsaddle", "Wishes and sharing", "From table to freezer", "Learn"][place]
 }
 
 /// The way to it.
 pub const fn way(place: usize) -> &'static str {
-    ["Plan", "Ahead", "Table", "Learn"][place]
+    ["Plan", "Wish & share", "Cut & pack", "Learn"][place]
 }
 
 /// The parts of a page.
@@ -173,7 +173,7 @@ pub const WHOM_HINTS: [&str; 2] = [
     "Opens the plan itself, to be changed. Their own plan is kept.",
 ];
 /// In the one file.
-pub const NO_ADDRESS: &str = "This page was opened from a file, so it has no address that another device could open. Save the plan as a file and hand it on with this one: the other opens it under Table, Files.";
+pub const NO_ADDRESS: &str = "This page was opened from a file, so it has no address that another device could open. Save the plan as a file and hand it on with this one: the other opens it under Cut & pack, Files.";
 /// The device's own way.
 pub const SHARE_BY: &str = "Share\u{2026}";
 /// Everything in one file.

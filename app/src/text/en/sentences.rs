@@ -181,7 +181,7 @@ pub fn memory_error(error: LinkError) -> &'static str {
 
 /// Said after a link was opened over another plan.
 pub const LINK_OPENED: &str =
-    "This is the plan of the link. Yours is kept: Undo brings it back, and so does Ahead, Kept plans.";
+    "This is the plan of the link. Yours is kept: Undo brings it back, and so does Wish & share, Kept plans.";
 /// Back to one's own.
 pub const KEEP_MINE: &str = "Keep mine";
 /// The plan of the link it is.
@@ -189,7 +189,7 @@ pub const OPEN_THEIRS: &str = "Open theirs";
 /// One's own is open, the other on the list.
 pub const KEEP_BOTH: &str = "Keep both";
 /// Said when it is.
-pub const BOTH_KEPT: &str = "Both are kept: yours is open, the other is under Ahead, Kept plans.";
+pub const BOTH_KEPT: &str = "Both are kept: yours is open, the other is under Wish & share, Kept plans.";
 /// Said when a kept plan was opened.
 pub const KEPT_OPENED: &str =
     "Opened. The plan that was open is kept in its turn: Undo brings it back, and so does this list.";

@@ -18,12 +18,12 @@ use crate::text::numbers::{self, Units};
 
 /// The name of a page: the plan, thinking ahead, the kitchen.
 pub const fn page(place: usize) -> &'static str {
-    ["Hindsaddle", "Pensar antes", "Mesa y congelador", "Aprender"][place]
+    ["Hindsaddle", "Deseos y reparto", "De la mesa al congelador", "Aprender"][place]
 }
 
 /// The way to it.
 pub const fn way(place: usize) -> &'static str {
-    ["Plan", "Antes", "Mesa", "Aprender"][place]
+    ["Plan", "Deseos", "Cortar y envolver", "Aprender"][place]
 }
 
 /// The parts of a page.
@@ -173,7 +173,7 @@ pub const WHOM_HINTS: [&str; 2] = [
     "Se abre el plan mismo, para cambiarlo. Su propio plan queda guardado.",
 ];
 /// In the one file.
-pub const NO_ADDRESS: &str = "Esta página se abrió desde un archivo, así que no tiene una dirección que otro aparato pueda abrir. Guarda el plan como archivo y entrégalo junto con este: la otra persona lo abre en Mesa, Archivos.";
+pub const NO_ADDRESS: &str = "Esta página se abrió desde un archivo, así que no tiene una dirección que otro aparato pueda abrir. Guarda el plan como archivo y entrégalo junto con este: la otra persona lo abre en Cortar y envolver, Archivos.";
 /// The device's own way.
 pub const SHARE_BY: &str = "Compartir\u{2026}";
 /// Everything in one file.

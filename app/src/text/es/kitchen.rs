@@ -29,7 +29,7 @@ pub const WORK_ORDER: &str = "Orden de trabajo";
 /// Files.
 pub const FILES: &str = "Archivos";
 /// Cautions.
-pub const CAUTIONS: &str = "Precauciones";
+pub const CAUTIONS: &str = "Avisos";
 /// Under every figure here.
 pub const MIDDLE_CASE: &str = "Pesos y cuentas probables. La página del plan tiene sus márgenes.";
 

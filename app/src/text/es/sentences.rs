@@ -196,7 +196,7 @@ pub fn memory_error(error: LinkError) -> &'static str {
 }
 
 /// Said after a link was opened over another plan.
-pub const LINK_OPENED: &str = "Este es el plan del enlace. El tuyo está guardado: lo traes de vuelta con Deshacer, o desde Antes, Planes guardados.";
+pub const LINK_OPENED: &str = "Este es el plan del enlace. El tuyo está guardado: lo traes de vuelta con Deshacer, o desde Deseos, Planes guardados.";
 /// Back to one's own.
 pub const KEEP_MINE: &str = "Seguir con el mío";
 /// The plan of the link it is.
@@ -205,7 +205,7 @@ pub const OPEN_THEIRS: &str = "Abrir el suyo";
 pub const KEEP_BOTH: &str = "Guardar los dos";
 /// Said when it is.
 pub const BOTH_KEPT: &str =
-    "Los dos están guardados: el tuyo está abierto, el otro está en Antes, Planes guardados.";
+    "Los dos están guardados: el tuyo está abierto, el otro está en Deseos, Planes guardados.";
 /// Said when a kept plan was opened.
 pub const KEPT_OPENED: &str = "Abierto. El plan que estaba abierto también queda guardado: lo traes de vuelta con Deshacer, o desde esta lista.";
 /// Said when no more plans can be kept.
