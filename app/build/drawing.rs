@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use hindsaddle_model::anatomy::Muscle;
 use svg::parser::Event;
 
-use crate::path::{Point, compact, flattened, mirrored};
+use crate::path::{Point, compact, flattened, literal, mirrored};
 
 /// One view as it was authored: paths and points by their name, in the order drawn.
 #[derive(Default)]
@@ -18,6 +18,11 @@ pub(crate) struct Drawing {
 /// Ink between and on the muscles, which goes when they are lifted off.
 fn is_seam(id: &str) -> bool {
     id.starts_with("ink-seams") || id.starts_with("ink-bellies")
+}
+
+/// A path as a constant of the program.
+pub(crate) fn constant(data: &str) -> Result<String, String> {
+    compact(data).map(|bytes| literal(&bytes))
 }
 
 impl Drawing {
@@ -79,8 +84,8 @@ impl Drawing {
     /// The antlers: the far one, and what stands before it.
     pub(crate) fn antlers(&self) -> Result<String, String> {
         let is_far = |id: &str| id.starts_with("antler-far");
-        let near = compact(&self.all(|id| id.starts_with("antler-") && !is_far(id)))?;
-        Ok(format!("[{:?}, {near:?}]", compact(&self.all(is_far))?))
+        let near = constant(&self.all(|id| id.starts_with("antler-") && !is_far(id)))?;
+        Ok(format!("[{}, {near}]", constant(&self.all(is_far))?))
     }
 
     /// The landmarks by name, in the order in which a figure counts them.
@@ -90,10 +95,10 @@ impl Drawing {
 
     pub(crate) fn code(&self, name: &str) -> Result<String, String> {
         let mut code = String::new();
-        let far = compact(&(self.joined("outline-far") + &self.joined("outline-ear-far")))?;
-        let body = compact(self.path("outline-body").ok_or("path outline-body is missing")?)?;
+        let far = constant(&(self.joined("outline-far") + &self.joined("outline-ear-far")))?;
+        let body = constant(self.path("outline-body").ok_or("path outline-body is missing")?)?;
         let ear =
-            compact(&self.all(|id| id.starts_with("outline-ear") && !id.starts_with("outline-ear-far")))?;
+            constant(&self.all(|id| id.starts_with("outline-ear") && !id.starts_with("outline-ear-far")))?;
         let landmarks: Vec<String> = self
             .landmarks()
             .iter()
@@ -101,13 +106,13 @@ impl Drawing {
             .collect();
         writeln!(
             code,
-            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far:?},\n body: {body:?},\n ear: {ear:?},\n antlers: {},\n bones: {:?},\n ink: {:?},\n seams: {:?},\n areas: &[",
+            "/// Read from assets/plate.\nstatic {}: Authored = Authored {{ landmarks: &[{}],\n far: {far},\n body: {body},\n ear: {ear},\n antlers: {},\n bones: {},\n ink: {},\n seams: {},\n areas: &[",
             name.to_ascii_uppercase(),
             landmarks.join(", "),
             self.antlers()?,
-            compact(&self.joined("bone-"))?,
-            compact(&self.all(|id| id.starts_with("ink-") && !is_seam(id)))?,
-            compact(&self.all(is_seam))?,
+            constant(&self.joined("bone-"))?,
+            constant(&self.all(|id| id.starts_with("ink-") && !is_seam(id)))?,
+            constant(&self.all(is_seam))?,
         )
         .map_err(|error| error.to_string())?;
         for (id, data) in &self.paths {
@@ -135,10 +140,10 @@ impl Drawing {
         let points: Vec<String> =
             axis.iter().map(|(x, y)| format!("({}, {})", x.round() as i32, y.round() as i32)).collect();
         Ok(format!(
-            "AuthoredArea {{ muscle: Muscle::{muscle:?}, outline: {:?},\n grain: {:?}, sheen: {:?}, axis: &[{}], label: ({}, {}) }},\n",
-            compact(data).map_err(|problem| format!("path m-{named}: {problem}"))?,
-            compact(self.path(&format!("grain-{named}")).unwrap_or_default())?,
-            compact(self.path(&format!("sheen-{named}")).unwrap_or_default())?,
+            "AuthoredArea {{ muscle: Muscle::{muscle:?}, outline: {},\n grain: {}, sheen: {}, axis: &[{}], label: ({}, {}) }},\n",
+            constant(data).map_err(|problem| format!("path m-{named}: {problem}"))?,
+            constant(self.path(&format!("grain-{named}")).unwrap_or_default())?,
+            constant(self.path(&format!("sheen-{named}")).unwrap_or_default())?,
             points.join(", "),
             label.0.round() as i32,
             label.1.round() as i32,

@@ -13,6 +13,25 @@ enum Step {
     Close,
 }
 
+impl Step {
+    fn kind(&self) -> u8 {
+        match self {
+            Step::Move(_) => 0,
+            Step::Line(_) => 1,
+            Step::Curve(_) => 2,
+            Step::Close => 3,
+        }
+    }
+
+    fn points(&self) -> &[Point] {
+        match self {
+            Step::Move(point) | Step::Line(point) => std::slice::from_ref(point),
+            Step::Curve(points) => points,
+            Step::Close => &[],
+        }
+    }
+}
+
 /// The steps of a path, which is of absolute M, L, C and Z alone.
 fn steps(data: &str) -> Result<Vec<Step>, String> {
     let data = Data::parse(data).map_err(|error| error.to_string())?;
@@ -79,45 +98,57 @@ pub(crate) fn flattened(data: &str) -> Result<Vec<Point>, String> {
     if points.len() < 2 { Err("it has no length".into()) } else { Ok(points) }
 }
 
-/// The same path on whole units and relative to the point before, in as few bytes as it takes. A whole unit is
-/// a quarter of a pixel on a phone.
-pub(crate) fn compact(data: &str) -> Result<String, String> {
+/// The same path on whole units, in as few bytes as it takes. A whole unit is a quarter of a pixel on a phone.
+///
+/// Runs of like steps: a byte with the step in its two low bits (0 move, 1 line, 2 curve, 3 close) and above them
+/// how many there are; then across and down of each point, counted from the point before, also within a curve: signs
+/// in the lowest bit, seven bits a byte, the highest saying that more follows.
+pub(crate) fn compact(data: &str) -> Result<Vec<u8>, String> {
     written(data, 1.0)
 }
 
 /// The mirror image of a path in the midline, as [`compact`] writes it.
-pub(crate) fn mirrored(data: &str) -> Result<String, String> {
+pub(crate) fn mirrored(data: &str) -> Result<Vec<u8>, String> {
     written(data, -1.0)
 }
 
-fn written(data: &str, side: f64) -> Result<String, String> {
-    let mut path = String::new();
+/// Bytes as a constant.
+pub(crate) fn literal(bytes: &[u8]) -> String {
+    format!("b\"{}\"", bytes.escape_ascii())
+}
+
+fn written(data: &str, side: f64) -> Result<Vec<u8>, String> {
+    /// How many steps six bits count.
+    const LONGEST: usize = 63;
+    let mut path = Vec::new();
     let (mut at, mut start) = ((0, 0), (0, 0));
-    let mut letter_before = ' ';
-    for step in steps(data)? {
-        let (letter, points) = match step {
-            Step::Move(point) => ('m', vec![point]),
-            Step::Line(point) => ('l', vec![point]),
-            Step::Curve(curve) => ('c', curve.to_vec()),
-            Step::Close => ('z', Vec::new()),
-        };
-        // A letter that was just said need not be said again, except that points after an m would be lines.
-        if letter != letter_before || letter == 'm' {
-            path.push(letter);
-        }
-        letter_before = letter;
-        let points: Vec<(i32, i32)> =
-            points.into_iter().map(|(x, y)| (x.round() as i32, (y * side).round() as i32)).collect();
-        for number in points.iter().flat_map(|(x, y)| [x - at.0, y - at.1]) {
-            if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
-                path.push(' ');
+    let steps = steps(data)?;
+    for run in steps.chunk_by(|one, other| one.kind() == other.kind()) {
+        for run in run.chunks(LONGEST) {
+            path.push(run[0].kind() | (run.len() as u8) << 2);
+            for step in run {
+                for (x, y) in step.points() {
+                    let to = (x.round() as i32, (y * side).round() as i32);
+                    number(&mut path, to.0 - at.0);
+                    number(&mut path, to.1 - at.1);
+                    at = to;
+                }
+                match step {
+                    Step::Move(_) => start = at,
+                    Step::Close => at = start,
+                    Step::Line(_) | Step::Curve(_) => {}
+                }
             }
-            path.push_str(&number.to_string());
-        }
-        at = points.last().copied().unwrap_or(start);
-        if letter == 'm' {
-            start = at;
         }
     }
     Ok(path)
+}
+
+fn number(path: &mut Vec<u8>, number: i32) {
+    let mut rest = (number.unsigned_abs() << 1) | u32::from(number < 0);
+    while rest > 0x7f {
+        path.push(rest as u8 | 0x80);
+        rest >>= 7;
+    }
+    path.push(rest as u8);
 }

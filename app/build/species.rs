@@ -1,20 +1,19 @@
 //! The figure of a species: which landmarks of the plate it moves, and what it carries on its head.
 
-use crate::drawing::Drawing;
-use crate::path::compact;
+use crate::drawing::{Drawing, constant};
 
 /// The constant of a figure. Its circles are `lm-NAME` for the side views and `above-lm-NAME` for the view from
 /// above; its paths begin with `antler-`, `outline-extra-`, `ink-extra-` and `above-antler`.
 pub(crate) fn code(name: &str, figure: &Drawing, outer: &Drawing, above: &Drawing) -> Result<String, String> {
     Ok(format!(
-        "/// Read from assets/plate/species.\nstatic {}: Figure = Figure {{ side: &[{}], above: &[{}], antlers: {}, antlers_above: {:?}, shape: {:?}, ink: {:?} }};\n",
+        "/// Read from assets/plate/species.\nstatic {}: Figure = Figure {{ side: &[{}], above: &[{}], antlers: {}, antlers_above: {}, shape: {}, ink: {} }};\n",
         name.to_ascii_uppercase(),
         moved(figure, "lm-", outer)?,
         moved(figure, "above-lm-", above)?,
         figure.antlers()?,
-        compact(&figure.joined("above-antler"))?,
-        compact(&figure.joined("outline-extra-"))?,
-        compact(&figure.joined("ink-extra-"))?,
+        constant(&figure.joined("above-antler"))?,
+        constant(&figure.joined("outline-extra-"))?,
+        constant(&figure.joined("ink-extra-"))?,
     ))
 }
 

@@ -15,21 +15,21 @@ use super::{Area, Frame, Plate};
 /// right is its mirror image.
 pub(super) struct Authored {
     landmarks: &'static [(i16, i16)],
-    far: &'static str,
-    body: &'static str,
-    ear: &'static str,
-    antlers: [&'static str; 2],
-    bones: &'static str,
-    ink: &'static str,
-    seams: &'static str,
+    far: &'static [u8],
+    body: &'static [u8],
+    ear: &'static [u8],
+    antlers: [&'static [u8]; 2],
+    bones: &'static [u8],
+    ink: &'static [u8],
+    seams: &'static [u8],
     areas: &'static [AuthoredArea],
 }
 
 struct AuthoredArea {
     muscle: Muscle,
-    outline: &'static str,
-    grain: &'static str,
-    sheen: &'static str,
+    outline: &'static [u8],
+    grain: &'static [u8],
+    sheen: &'static [u8],
     axis: &'static [(i16, i16)],
     label: (i16, i16),
 }
@@ -58,10 +58,10 @@ impl AuthoredArea {
 pub(super) struct Figure {
     side: &'static [(u8, (i16, i16))],
     above: &'static [(u8, (i16, i16))],
-    antlers: [&'static str; 2],
-    antlers_above: &'static str,
-    shape: &'static str,
-    ink: &'static str,
+    antlers: [&'static [u8]; 2],
+    antlers_above: &'static [u8],
+    shape: &'static [u8],
+    ink: &'static [u8],
 }
 
 include!(concat!(env!("OUT_DIR"), "/plate.rs"));
@@ -110,20 +110,19 @@ fn make(view: View, species: Species) -> Plate {
     // Antlers are drawn for their animal.
     let own_place = Place { warp: None, sides };
     let whole = Place { sides: &[1.0], ..place };
-    let shaped = |data: &str| drawn(data, place);
-    let own = |of: fn(&Figure) -> &'static str| figure.map_or("", of);
+    let shaped = |data: &[u8]| drawn(data, place);
+    let own = |of: fn(&Figure) -> &'static [u8]| figure.map_or(&b""[..], of);
     let antlers = match (figure, view) {
         (None, _) => authored.antlers,
         (Some(figure), View::Outer) => figure.antlers,
-        (Some(figure), View::Above) => ["", figure.antlers_above],
+        (Some(figure), View::Above) => [b"", figure.antlers_above],
         // The half that is seen from within has lost its head.
-        (Some(_), View::Inner) => [""; 2],
+        (Some(_), View::Inner) => [&b""[..]; 2],
     };
-    let outer_only = |data: &'static str| if view == View::Outer { data } else { "" };
+    let outer_only = |data: &'static [u8]| if view == View::Outer { data } else { b"" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
     let mut ink = String::from(&*shaped(authored.ink));
-    // A path that begins with a small letter would go on from where the one before ended.
-    ink.push_str(&outer_only(own(|figure| figure.ink)).replacen('m', "M", 1));
+    ink.push_str(&drawn(outer_only(own(|figure| figure.ink)), own_place));
     let bounds = (
         [authored.body, authored.far, authored.ear, authored.bones]
             .into_iter()
@@ -138,7 +137,7 @@ fn make(view: View, species: Species) -> Plate {
         ear: shaped(authored.ear),
         antlers: antlers.map(|antler| drawn(antler, own_place)),
         bones: shaped(authored.bones),
-        shape: outer_only(own(|figure| figure.shape)).into(),
+        shape: drawn(outer_only(own(|figure| figure.shape)), own_place),
         ink: ink.into(),
         seams: shaped(authored.seams),
         areas: (0..sides.len())

@@ -1,5 +1,5 @@
-//! The paths of the plate as the build wrote them: small letters, whole numbers, each point relative to the
-//! one before; `m`, `l`, `c` and `z` alone.
+//! The paths of the plate as the build wrote them (`app/build/path.rs` has the form): moves, lines, curves and
+//! closes on whole units.
 
 use std::fmt::Write as _;
 use std::rc::Rc;
@@ -24,59 +24,70 @@ impl Place<'_> {
     }
 }
 
-/// Calls `step` with each letter and its points, where they lie on the plate.
-fn walk(data: &str, mut step: impl FnMut(char, &[(f64, f64)])) {
-    let (mut at, mut start) = ((0.0, 0.0), (0.0, 0.0));
-    let (mut letter, mut numbers) = ('m', Vec::with_capacity(6));
-    let mut take = |letter: char, numbers: &mut Vec<f64>| {
-        let wanted = if letter == 'c' { 6 } else { 2 };
-        if numbers.len() == wanted {
-            let points: Vec<(f64, f64)> =
-                numbers.chunks_exact(2).map(|pair| (at.0 + pair[0], at.1 + pair[1])).collect();
-            numbers.clear();
-            at = points[points.len() - 1];
-            if letter == 'm' {
-                start = at;
+/// Calls `step` with the letter of each step and its points, as they were authored.
+fn walk(data: &[u8], mut step: impl FnMut(char, &[(i32, i32)])) {
+    let mut bytes = data.iter().copied();
+    let (mut at, mut start) = ((0, 0), (0, 0));
+    while let Some(run) = bytes.next() {
+        let (letter, count) = [('m', 1), ('l', 1), ('c', 3), ('z', 0)][usize::from(run & 3)];
+        for _ in 0..run >> 2 {
+            let mut points = [(0, 0); 3];
+            for point in &mut points[..count] {
+                at.0 += number(&mut bytes);
+                at.1 += number(&mut bytes);
+                *point = at;
             }
-            step(letter, &points);
-        } else if letter == 'z' {
-            at = start;
-            step(letter, &[]);
-        }
-    };
-    let mut number: Option<(bool, i32)> = None;
-    for character in data.chars().chain([' ']) {
-        if let Some(digit) = character.to_digit(10) {
-            let (negative, value) = number.unwrap_or((false, 0));
-            number = Some((negative, value * 10 + digit.cast_signed()));
-            continue;
-        }
-        if let Some((negative, value)) = number.take() {
-            numbers.push(f64::from(if negative { -value } else { value }));
-            take(letter, &mut numbers);
-        }
-        match character {
-            '-' => number = Some((true, 0)),
-            'm' | 'l' | 'c' => letter = character,
-            'z' => take('z', &mut numbers),
-            _ => {}
+            match letter {
+                'm' => start = at,
+                'z' => at = start,
+                _ => {}
+            }
+            step(letter, &points[..count]);
         }
     }
 }
 
-/// The path with every point at its place.
-pub(super) fn drawn(data: &str, place: Place<'_>) -> Rc<str> {
-    // What nothing moves stays as it was authored, which is shorter.
-    if place.warp.is_none() && matches!(place.sides, [side] if *side > 0.0) {
-        return data.into();
+fn number(bytes: &mut impl Iterator<Item = u8>) -> i32 {
+    let (mut number, mut shift) = (0, 0);
+    for byte in bytes {
+        number |= i32::from(byte & 0x7f) << shift;
+        shift += 7;
+        if byte < 0x80 {
+            break;
+        }
     }
-    let mut path = String::with_capacity(data.len() * 2);
+    if number & 1 == 0 { number >> 1 } else { -(number >> 1) }
+}
+
+/// The path with every point at its place, as an attribute: relative, on whole units.
+pub(super) fn drawn(data: &[u8], place: Place<'_>) -> Rc<str> {
+    let mut path = String::with_capacity(data.len() * 3);
+    let (mut at, mut start) = ((0, 0), (0, 0));
+    let mut before = ' ';
     for side in place.sides {
         walk(data, |letter, points| {
-            path.push(letter.to_ascii_uppercase());
-            for point in points {
-                let (x, y) = place.at(*point, *side);
-                let _ = write!(path, "{} {} ", x.round() as i32, y.round() as i32);
+            // What begins with a capital can follow another path.
+            let said = if path.is_empty() { 'M' } else { letter };
+            // A letter that was just said need not be said again, except that points after an m would be lines.
+            if said != before || said == 'm' {
+                path.push(said);
+            }
+            before = said;
+            let from = at;
+            for &(x, y) in points {
+                let (x, y) = place.at((f64::from(x), f64::from(y)), *side);
+                at = (x.round() as i32, y.round() as i32);
+                for number in [at.0 - from.0, at.1 - from.1] {
+                    if number >= 0 && path.ends_with(|last: char| last.is_ascii_digit()) {
+                        path.push(' ');
+                    }
+                    let _ = write!(path, "{number}");
+                }
+            }
+            match letter {
+                'm' => start = at,
+                'z' => at = start,
+                _ => {}
             }
         });
     }
@@ -84,12 +95,12 @@ pub(super) fn drawn(data: &str, place: Place<'_>) -> Rc<str> {
 }
 
 /// The frame around what is drawn of a path, and its control points; None if there is no path.
-pub(super) fn bounds(data: &str, place: Place<'_>) -> Option<Frame> {
+pub(super) fn bounds(data: &[u8], place: Place<'_>) -> Option<Frame> {
     let mut frame: Option<Frame> = None;
     for side in place.sides {
         walk(data, |_, points| {
-            for point in points {
-                let (x, y) = place.at(*point, *side);
+            for &(x, y) in points {
+                let (x, y) = place.at((f64::from(x), f64::from(y)), *side);
                 let here = Frame { x, y, width: 0.0, height: 0.0 };
                 frame = Some(frame.map_or(here, |frame| frame.with(here)));
             }
@@ -102,33 +113,33 @@ pub(super) fn bounds(data: &str, place: Place<'_>) -> Option<Frame> {
 mod tests {
     use super::*;
 
-    fn absolute(data: &str) -> String {
-        let mut path = String::new();
-        walk(data, |letter, points| write!(path, "{letter}{points:?}").unwrap());
-        path
+    /// To (10, 20), a line to (15, 15), and back.
+    const FLAG: &[u8] = &[4, 20, 40, 5, 10, 11, 7];
+
+    fn on(data: &[u8], sides: &'static [f64]) -> Rc<str> {
+        drawn(data, Place { warp: None, sides })
     }
 
     #[test]
     fn a_path_is_drawn_on_each_of_its_sides() {
-        let on = |sides| drawn("m10 20l5-5z", Place { warp: None, sides });
-        assert_eq!(&*on(&[1.0]), "m10 20l5-5z");
-        assert_eq!(&*on(&[-1.0]), "M10 -20 L15 -15 Z");
-        assert_eq!(&*on(&[1.0, -1.0]), "M10 20 L15 15 ZM10 -20 L15 -15 Z");
+        assert_eq!(&*on(FLAG, &[1.0]), "M10 20l5-5z");
+        assert_eq!(&*on(FLAG, &[-1.0]), "M10-20l5 5z");
+        assert_eq!(&*on(FLAG, &[1.0, -1.0]), "M10 20l5-5zm0-40l5 5z");
     }
 
     #[test]
-    fn points_are_relative_to_the_one_before() {
-        assert_eq!(absolute("m10 20l5-5 1 1z"), "m[(10.0, 20.0)]l[(15.0, 15.0)]l[(16.0, 16.0)]z[]");
+    fn points_of_a_curve_are_counted_from_each_other_and_drawn_from_where_it_begins() {
+        assert_eq!(&*on(&[4, 2, 2, 6, 2, 2, 4, 1, 3, 199, 1], &[1.0]), "M1 1c1 1 3 1 2-98");
     }
 
     #[test]
-    fn a_curve_is_relative_to_where_it_begins() {
-        let curves = "c[(1.0, 1.0), (2.0, 2.0), (3.0, 0.0)]c[(4.0, 1.0), (5.0, 2.0), (6.0, 0.0)]";
-        assert_eq!(absolute("m0 0c1 1 2 2 3 0 1 1 2 2 3 0"), format!("m[(0.0, 0.0)]{curves}"));
+    fn a_large_number_takes_more_bytes() {
+        let large = |bytes: &[u8]| number(&mut bytes.iter().copied());
+        assert_eq!((large(&[0xac, 0x02]), large(&[0xd1, 0x0f]), large(&[1])), (150, -1000, 0));
     }
 
     #[test]
-    fn after_a_close_the_next_point_is_relative_to_the_start() {
-        assert_eq!(absolute("m5 5l9 9zm1 0"), "m[(5.0, 5.0)]l[(14.0, 14.0)]z[]m[(6.0, 5.0)]");
+    fn after_a_close_the_next_point_is_counted_from_the_start() {
+        assert_eq!(&*on(&[4, 10, 10, 5, 18, 18, 7, 4, 2, 0], &[1.0]), "M5 5l9 9zm1 0");
     }
 }
