@@ -52,7 +52,7 @@ pub const WEIGHT: &str = "Weight";
 /// Girth field.
 pub const GIRTH: &str = "Chest girth";
 /// Legs switch.
-pub const LEGS_ON: &str = "Lower legs still on";
+pub const LEGS_ON: &str = "Weighed with the lower legs on";
 /// The losses card.
 pub const LOSSES: &str = "Losses";
 /// Shot field.

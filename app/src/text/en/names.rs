@@ -347,8 +347,8 @@ pub fn stage(stage: Stage) -> &'static str {
 pub fn stage_hint(stage: Stage) -> &'static str {
     match stage {
         Stage::Live => "Whole animal, before anything is removed.",
-        Stage::FieldDressed => "All organs out, head and hide on.",
-        Stage::Hanging => "Skinned, head and lower legs off.",
+        Stage::FieldDressed => "On the scale: all organs out, head and hide on.",
+        Stage::Hanging => "On the scale: skinned, head and lower legs off.",
         Stage::Deboned => "Everything you mean to pack, off the bone.",
         Stage::Girth => "Around the chest, just behind the fore legs.",
         Stage::Typical => "A typical animal of its kind: expect almost half more or less.",
@@ -402,7 +402,7 @@ pub fn line(line: Line) -> &'static str {
         Line::Bone => "Bone",
         Line::Trim => "Fat, silverskin, tendon",
         Line::Drying => "Drying",
-        Line::Wound => "Around the wound",
+        Line::Wound => "Around a wound",
         Line::LeftBehind => "Left on the bones",
         Line::NotRecovered => "Not taken",
         Line::Discarded => "Discarded",

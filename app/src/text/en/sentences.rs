@@ -15,7 +15,7 @@ use super::names;
 use crate::text::numbers::{self, Units};
 
 /// Shown under every forecast: muscle shares are estimates.
-pub const ESTIMATES: &str = "Planning help only. Muscle shares are estimates: no table of deer muscle weights was found. Ranges hold 8 of 10 animals like yours. Your wildlife agency and health department decide what is allowed and safe.";
+pub const ESTIMATES: &str = "Planning help only. Muscle shares are estimates: no table of deer muscle weights was found. Ranges hold 8 of 10 animals like yours; a bar is the likely count, the line on it the range. Your wildlife agency and health department decide what is allowed and safe.";
 
 /// Why a use is poor or impossible, or what to mind.
 pub fn reason(reason: Reason) -> &'static str {

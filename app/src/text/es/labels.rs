@@ -52,7 +52,7 @@ pub const WEIGHT: &str = "Peso";
 /// Girth field.
 pub const GIRTH: &str = "Contorno del pecho";
 /// Legs switch.
-pub const LEGS_ON: &str = "Todavía con patas";
+pub const LEGS_ON: &str = "Se pesó con las patas";
 /// The losses card.
 pub const LOSSES: &str = "Pérdidas";
 /// Shot field.

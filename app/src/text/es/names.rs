@@ -397,8 +397,8 @@ pub fn stage(stage: Stage) -> &'static str {
 pub fn stage_hint(stage: Stage) -> &'static str {
     match stage {
         Stage::Live => "Animal entero, antes de quitarle nada.",
-        Stage::FieldDressed => "Sin órganos, con cabeza y piel.",
-        Stage::Hanging => "Sin piel, sin cabeza ni patas.",
+        Stage::FieldDressed => "En la báscula: sin órganos, con cabeza y piel.",
+        Stage::Hanging => "En la báscula: sin piel, sin cabeza ni patas.",
         Stage::Deboned => "Todo lo que vas a empacar, sin hueso.",
         Stage::Girth => "Alrededor del pecho, justo detrás de las patas delanteras.",
         Stage::Typical => "Un animal típico de su clase: cuenta con casi la mitad de más o de menos.",
@@ -452,7 +452,7 @@ pub fn line(line: Line) -> &'static str {
         Line::Bone => "Hueso",
         Line::Trim => "Grasa, telilla, tendón",
         Line::Drying => "Merma al secarse",
-        Line::Wound => "Alrededor de la herida",
+        Line::Wound => "Alrededor de una herida",
         Line::LeftBehind => "Queda en los huesos",
         Line::NotRecovered => "Sin aprovechar",
         Line::Discarded => "Desechado",

@@ -15,7 +15,7 @@ use super::names;
 use crate::text::numbers::{self, Units};
 
 /// Shown under every forecast: muscle shares are estimates.
-pub const ESTIMATES: &str = "Es solo una ayuda para planear. Las partes de los músculos son estimaciones: no se halló ninguna tabla de pesos de músculos de venado. Los márgenes abarcan 8 de cada 10 animales como el tuyo. Tu agencia de fauna y tu departamento de salud deciden qué está permitido y qué es seguro.";
+pub const ESTIMATES: &str = "Es solo una ayuda para planear. Las partes de los músculos son estimaciones: no se halló ninguna tabla de pesos de músculos de venado. Los márgenes abarcan 8 de cada 10 animales como el tuyo; la barra es la cuenta probable y la línea sobre ella, el margen. Tu agencia de fauna y tu departamento de salud deciden qué está permitido y qué es seguro.";
 
 /// Why a use is poor or impossible, or what to mind.
 pub fn reason(reason: Reason) -> &'static str {
