@@ -104,13 +104,13 @@ fn wounds(props: &PlateToolsProps) -> Html {
     html! {
         <>
             if props.scene.wounds.is_empty() { <p>{ text::no_wound(state.look.side) }</p> }
-            <p class="caution">{ text::SHOT_CAUTION }</p>
-            <p class="hint">{ text::LEAD_CAUTION }</p>
             { for props.scene.wounds.iter().map(|view| wound(view, send)) }
-            if !state.plan.wounds().is_empty() { <p class="hint">{ text::WOUNDS_COUNT }</p> }
+            if !state.plan.wounds().is_empty() { <p>{ text::WOUNDS_COUNT }</p> }
             if state.plan.wounds().len() < MOST_WOUNDS {
                 <button type="button" class="tool" onclick={add}>{ text::ADD_WOUND }</button>
             }
+            <p class="caution">{ text::SHOT_CAUTION }</p>
+            <p class="hint">{ text::LEAD_CAUTION }</p>
         </>
     }
 }

@@ -12,13 +12,14 @@ use crate::text;
 const EIGHT_OF_TEN: f64 = 1.2816;
 
 /// What is said of a muscle, heading by heading.
-pub fn about(muscle: Muscle) -> [(&'static str, &'static str); 6] {
+pub fn about(muscle: Muscle) -> [(&'static str, &'static str); 7] {
     let [life, tender, silver, fibres, knife, wants, _] = text::ABOUT_HEADS;
     [
         (life, text::life(muscle)),
         (tender, text::tender(muscle)),
         (silver, text::silver(muscle)),
         (fibres, text::fibres(muscle)),
+        (text::TAKE_OFF, text::take_off(muscle)),
         (knife, text::knife(muscle)),
         (wants, text::wants(muscle)),
     ]

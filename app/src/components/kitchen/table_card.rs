@@ -15,7 +15,7 @@ use super::weigh_box::{WeighBox, Weighs, is_sure};
 use super::{PartProps, scale_card, tick};
 use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
-use crate::platform::{storage, wake};
+use crate::platform::{focus, storage, wake};
 use crate::store::State;
 use crate::text;
 use crate::views::scale::{key, of_muscle};
@@ -52,6 +52,9 @@ fn name(step: Step) -> &'static str {
     }
 }
 
+/// The element of the card: each step begins at its top.
+const CARD: &str = "table-card";
+
 /// The card.
 #[component]
 pub(super) fn TableCard(props: &PartProps) -> Html {
@@ -80,6 +83,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 // A weight that is asked about is not left behind unseen.
                 if asked.iter().all(|key| is_sure(key)) {
                     place.set((at + 1).min(last));
+                    focus::reveal(CARD);
                 }
             }
             write_marks(&changed);
@@ -88,7 +92,10 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     };
     let go = |to: usize| {
         let place = place.clone();
-        Callback::from(move |_: MouseEvent| place.set(to))
+        Callback::from(move |_: MouseEvent| {
+            place.set(to);
+            focus::reveal(CARD);
+        })
     };
     let again = {
         let (marks, place) = (marks.clone(), place.clone());
@@ -112,7 +119,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     };
     html! {
         <>
-            <section class="card table-card" aria-label={text::TABLE_CARD}>
+            <section id={CARD} class="card table-card" aria-label={text::TABLE_CARD}>
                 <p class="hint">{ text::step_of(at + 1, steps.len()) }{ " \u{b7} " }{ text::done_of(count, steps.len()) }</p>
                 <h2>{ name(*step) }</h2>
                 <p class="why">{ text::why(step.why) }</p>
@@ -174,6 +181,7 @@ fn muscle_step(state: &Rc<State>, muscle: Muscle) -> Html {
             { place_of(state, muscle) }
             <div>
                 <p class="becomes">{ becomes }</p>
+                <p><b>{ text::TAKE_OFF }</b>{ ": " }{ text::take_off(muscle) }</p>
                 <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
                 if let Some(whose) = state.season.partners().claimant(muscle) { <p>{ text::claimed_by(state.season.partners(), whose) }</p> }
                 <ul class="results">

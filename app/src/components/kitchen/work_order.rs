@@ -1,6 +1,9 @@
 //! The work order: one printed page for whoever cuts.
 
+use hindsaddle_model::anatomy::Muscle;
 use hindsaddle_model::forecast::MuscleForecast;
+use hindsaddle_model::order::{Task, working_order};
+use hindsaddle_model::plan::Plan;
 use hindsaddle_model::product::Product;
 use yew::prelude::*;
 
@@ -36,7 +39,7 @@ pub(super) fn view(props: &PartProps) -> Html {
             </div>
             <table class="plain">
                 <thead><tr><th scope="col">{ text::MUSCLE_COLUMN }</th><th scope="col">{ text::LEFT_COLUMN }</th><th scope="col">{ text::EXPECTED }</th></tr></thead>
-                <tbody>{ for forecast.muscles.iter().map(|muscle| row(state, muscle)) }</tbody>
+                <tbody>{ for in_hand(plan).into_iter().map(|muscle| row(state, &forecast.muscles[muscle.index()])) }</tbody>
             </table>
             <p><b>{ text::GRINDER }</b>{ ": " }{ text::MIXES[text::mix_place(grinder.mix)] }
                 if let Some(target) = grinder.mix.target() { { ", " }{ text::one_decimal(target.fat.to_percent()) }{ " % " }{ text::FATS[text::added_place(target.added)] } }
@@ -50,6 +53,23 @@ pub(super) fn view(props: &PartProps) -> Html {
             <p class="hint">{ text::ESTIMATES }</p>
         </section>
     }
+}
+
+/// Every muscle in the order of the table card, so that whoever reads either finds the other; those without a step last.
+fn in_hand(plan: &Plan) -> Vec<Muscle> {
+    let mut muscles: Vec<Muscle> = working_order(plan)
+        .into_iter()
+        .filter_map(|step| match step.task {
+            Task::Muscle(muscle) => Some(muscle),
+            Task::Tub => None,
+        })
+        .collect();
+    for muscle in Muscle::ALL {
+        if !muscles.contains(&muscle) {
+            muscles.push(muscle);
+        }
+    }
+    muscles
 }
 
 fn row(state: &State, forecast: &MuscleForecast) -> Html {

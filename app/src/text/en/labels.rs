@@ -140,6 +140,8 @@ pub const REMOVE_PART: &str = "Join with its neighbour";
 pub const PART_LENGTH: &str = "Part of the length, %";
 /// About the muscle.
 pub const ABOUT: &str = "About this muscle";
+/// How a muscle comes off the bones.
+pub const TAKE_OFF: &str = "Take it off";
 /// The knife.
 pub const KNIFE: &str = "The knife";
 /// Tenderness.

@@ -35,6 +35,68 @@ pub fn place(muscle: Muscle) -> &'static str {
     }
 }
 
+/// How it comes off the bones.
+pub fn take_off(muscle: Muscle) -> &'static str {
+    match muscle {
+        Muscle::TopRound => {
+            "Open the seam between it and the bottom round from inside the leg with fingers and the knife's tip; free it from the thigh bone."
+        }
+        Muscle::BottomRound => {
+            "Open the seams to knuckle and eye of round, then peel it off the thigh bone from the tail end down."
+        }
+        Muscle::EyeRound => "Follow the seam round the spindle with the tip and lift it out whole.",
+        Muscle::Knuckle => {
+            "Cut along the thigh bone on both sides, then under the kneecap, and roll it off the bone."
+        }
+        Muscle::Sirloin => {
+            "Cut along the hip bone from the hook to the hip joint and lift the cap off the bone."
+        }
+        Muscle::TriTip => {
+            "Pull the triangle off the front edge of the thigh; the seam opens by hand, the tip of the knife frees its point."
+        }
+        Muscle::HindShank => {
+            "Cut through the tendon above the hock, then scrape upward along the bone to the knee."
+        }
+        Muscle::PelvicTrim => {
+            "Scrape it out of the bowl of the pelvis in pieces; stay clear of bladder and gut."
+        }
+        Muscle::Backstrap => {
+            "Cut along the spine from hip to neck, then in along the ribs from the side, and roll the strap off."
+        }
+        Muscle::Tenderloin => "From inside, free both ends with the tip and pull it off the spine by hand.",
+        Muscle::BackTrim => "When the strap is off, scrape what is left between the spines of the back.",
+        Muscle::FlatIron => "Cut along the ridge of the blade and peel it off the bone, back from the ridge.",
+        Muscle::MockTender => "Cut along the front of the ridge and roll the spindle out of its groove.",
+        Muscle::Clod => {
+            "Cut along the back edge of the blade and the upper arm, and lift the wedge off down to the elbow."
+        }
+        Muscle::UnderBlade => "Turn the blade over and scrape the sheet off its inner face.",
+        Muscle::Arm => "Cut it free at the point of the shoulder and follow the upper arm down to the elbow.",
+        Muscle::ForeShank => {
+            "Cut round the wrist, slit along the bone and peel the bellies off up to the elbow."
+        }
+        Muscle::Chuck => {
+            "With the fore leg off, cut along the neck bones and the first ribs and lift it off in sheets."
+        }
+        Muscle::Cape => {
+            "Lift the edge over the blade's top and peel the sheet off; it comes away as the leg does."
+        }
+        Muscle::NeckStraps => {
+            "Cut along the windpipe on each side and pull the straps off from jaw to breastbone."
+        }
+        Muscle::Neck => {
+            "Cut down beside the neck bones from behind the skull and peel the meat off in one slab."
+        }
+        Muscle::Brisket => "Cut along the breastbone and peel the flat piece back off the ribs.",
+        Muscle::RibMeat => "Run the tip along both edges of each rib and push the strips out.",
+        Muscle::FlankSteak => "Find the flat muscle along the belly's middle and pull it out of its sheath.",
+        Muscle::FlankSheets => "Cut along the last rib and the hip, and take the sheets as they part.",
+        Muscle::Skirt => {
+            "Cut the red rim off where it is fast to the ribs, if it did not leave with the guts."
+        }
+    }
+}
+
 /// What it did in life.
 pub fn life(muscle: Muscle) -> &'static str {
     match muscle {

@@ -32,7 +32,7 @@ pub const ADD_WOUND: &str = "Mark one behind the shoulder";
 /// Who should not eat it, after the caution about the bullet path.
 pub const LEAD_CAUTION: &str = "Lead fragments have been found as far as 18 in (45 cm) from the wound. Venison shot with lead, above all ground, is not for young children or anyone pregnant. Your health department decides.";
 /// Beside the choice of the shot, while wounds are marked.
-pub const WOUNDS_COUNT: &str = "What you mark is what the shot spoiled: it stands in for the average loss of a shot, so the take-home weight may rise or fall. Mark where it went in and where it came out.";
+pub const WOUNDS_COUNT: &str = "What you mark takes the place of the average loss of a shot, which was counted until now: that is why the take-home weight may rise. Mark where it went in and where it came out.";
 /// How a muscle is found by those around it.
 pub const NEXT_TO: &str = "Next to";
 /// Save as SVG.

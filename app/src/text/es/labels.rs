@@ -139,6 +139,8 @@ pub const REMOVE_PART: &str = "Unir con su vecina";
 pub const PART_LENGTH: &str = "Parte del largo, %";
 /// About the muscle.
 pub const ABOUT: &str = "Sobre este músculo";
+/// How a muscle comes off the bones.
+pub const TAKE_OFF: &str = "Para sacarlo";
 /// The knife.
 pub const KNIFE: &str = "El cuchillo";
 /// Tenderness.

@@ -35,6 +35,66 @@ pub fn place(muscle: Muscle) -> &'static str {
     }
 }
 
+/// How it comes off the bones.
+pub fn take_off(muscle: Muscle) -> &'static str {
+    match muscle {
+        Muscle::TopRound => {
+            "Abre la unión con la contracara desde el lado interno de la pierna, con los dedos y la punta del cuchillo; sepárala del fémur."
+        }
+        Muscle::BottomRound => {
+            "Abre las uniones con la bola y el cuete, y despégala del fémur desde la cola hacia abajo."
+        }
+        Muscle::EyeRound => "Sigue con la punta la unión alrededor del huso y sácalo entero.",
+        Muscle::Knuckle => {
+            "Corta a lo largo del fémur por ambos lados, luego bajo la rótula, y hazla rodar fuera del hueso."
+        }
+        Muscle::Sirloin => {
+            "Corta a lo largo del hueso de la cadera, del gancho a la articulación, y levanta la tapa del hueso."
+        }
+        Muscle::TriTip => {
+            "Jala el triángulo del borde delantero del muslo; la unión se abre con la mano y la punta del cuchillo suelta su extremo."
+        }
+        Muscle::HindShank => {
+            "Corta el tendón sobre el corvejón y raspa hacia arriba a lo largo del hueso hasta la rodilla."
+        }
+        Muscle::PelvicTrim => "Ráspala en trozos de la taza de la pelvis; lejos de la vejiga y la tripa.",
+        Muscle::Backstrap => {
+            "Corta a lo largo del espinazo, de la cadera al pescuezo, luego por las costillas desde el lado, y haz rodar la tira."
+        }
+        Muscle::Tenderloin => {
+            "Desde dentro, suelta ambos extremos con la punta y despégalo del espinazo con la mano."
+        }
+        Muscle::BackTrim => "Ya sin el lomo, raspa lo que queda entre las espinas del espinazo.",
+        Muscle::FlatIron => {
+            "Corta a lo largo de la cresta de la paleta y despégalo del hueso, de la cresta hacia atrás."
+        }
+        Muscle::MockTender => "Corta por delante de la cresta y haz rodar el huso fuera de su canal.",
+        Muscle::Clod => {
+            "Corta por el borde trasero de la paleta y el brazo, y levanta la cuña hasta el codo."
+        }
+        Muscle::UnderBlade => "Voltea la paleta y raspa la hoja de su cara interna.",
+        Muscle::Arm => "Suéltala en la punta del hombro y sigue el brazo hasta el codo.",
+        Muscle::ForeShank => {
+            "Corta alrededor de la muñeca, abre a lo largo del hueso y despega la carne hasta el codo."
+        }
+        Muscle::Chuck => {
+            "Ya sin la pata delantera, corta a lo largo de los huesos del pescuezo y las primeras costillas, y sácala en hojas."
+        }
+        Muscle::Cape => "Levanta el borde sobre la paleta y despega la hoja; sale junto con la pata.",
+        Muscle::NeckStraps => "Corta a cada lado de la tráquea y jala las tiras, de la quijada al esternón.",
+        Muscle::Neck => {
+            "Corta junto a los huesos del pescuezo, desde detrás del cráneo, y despega la carne en una sola pieza."
+        }
+        Muscle::Brisket => "Corta a lo largo del esternón y despega la pieza plana de las costillas.",
+        Muscle::RibMeat => "Pasa la punta por ambos bordes de cada costilla y empuja las tiras hacia fuera.",
+        Muscle::FlankSteak => "Busca el músculo plano en medio del vientre y jálalo fuera de su funda.",
+        Muscle::FlankSheets => {
+            "Corta a lo largo de la última costilla y la cadera, y toma las hojas según se separan."
+        }
+        Muscle::Skirt => "Corta el borde rojo donde se sujeta a las costillas, si no salió con las vísceras.",
+    }
+}
+
 /// What it did in life.
 pub fn life(muscle: Muscle) -> &'static str {
     match muscle {
