@@ -101,6 +101,11 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
             dragged.set(None);
         })
     };
+    // The browser took the finger for something of its own: nothing was meant.
+    let onpointercancel = {
+        let dragged = dragged.clone();
+        Callback::from(move |_: PointerEvent| dragged.set(None))
+    };
     let onkeydown = {
         let (percent, is_whole) = (props.percent, all.len() == 1);
         Callback::from(move |event: KeyboardEvent| {
@@ -134,7 +139,7 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
     html! {
         <g {class} role="slider" tabindex="0" aria-label={text::boundary(index + 1, all.len() == 1)} aria-valuemin="1" aria-valuemax="99"
             aria-valuenow={shown.to_string()} aria-valuetext={text::percent_of_length(shown)}
-            {onpointerdown} {onpointermove} {onpointerup} {onkeydown}>
+            {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown}>
             <circle class="reach" cx={whole(x)} cy={whole(y)} r={whole(THUMB / props.pixels)} />
             <path d={line} />
             <circle class="knob" cx={whole(x)} cy={whole(y)} r={whole(9.0 / props.pixels)} />
@@ -214,6 +219,11 @@ fn WoundHandle(props: &WoundHandleProps) -> Html {
             dragged.set(None);
         })
     };
+    // The browser took the finger for something of its own: nothing was meant.
+    let onpointercancel = {
+        let dragged = dragged.clone();
+        Callback::from(move |_: PointerEvent| dragged.set(None))
+    };
     let onkeydown = {
         let (on_wound, number, wound) = (props.on_wound.clone(), view.place, view.wound);
         Callback::from(move |event: KeyboardEvent| {
@@ -245,7 +255,7 @@ fn WoundHandle(props: &WoundHandleProps) -> Html {
     );
     html! {
         <g class="handle wound-handle" role="button" tabindex="0" aria-label={text::wound_handle(&view.name)}
-            {onpointerdown} {onpointermove} {onpointerup} {onkeydown} onclick={|event: MouseEvent| event.stop_propagation()}>
+            {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown} onclick={|event: MouseEvent| event.stop_propagation()}>
             <circle class="reach" cx={whole(x)} cy={whole(y)} r={whole((THUMB / props.pixels).max(view.radius))} />
             if dragged.is_some() { <circle class="rim" cx={whole(x)} cy={whole(y)} r={whole(view.radius)} /> }
             <path d={cross} />

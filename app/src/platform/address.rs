@@ -48,11 +48,12 @@ pub fn is_one_file() -> bool {
     window().and_then(|window| window.location().protocol().ok()).is_some_and(|protocol| protocol == "file:")
 }
 
-/// Whether the page of this name is open.
+/// Whether the page of this name is open. Some hosts serve a page without its ending.
 pub fn is_page(name: &str) -> bool {
     let Some(place) = window().map(|window| window.location()) else { return false };
     let (path, asked) = (place.pathname().unwrap_or_default(), place.search().unwrap_or_default());
-    path.rsplit('/').next() == Some(name) || asked.strip_prefix('?') == Some(name.trim_end_matches(".html"))
+    let bare = |name: &str| name.trim_end_matches(".html").to_owned();
+    path.rsplit('/').next().map(bare) == Some(bare(name)) || asked.strip_prefix('?') == Some(&bare(name))
 }
 
 /// Goes to an address.

@@ -23,6 +23,8 @@ thread_local! {
     static WAITING: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
     /// Whether it is being written.
     static WRITING: Cell<bool> = const { Cell::new(false) };
+    /// Whether all was forgotten: what the page still says before it goes must not make the memory again.
+    static FORGOTTEN: Cell<bool> = const { Cell::new(false) };
 }
 
 /// Where there is one: pages of an insecure address have none.
@@ -32,7 +34,7 @@ fn caches() -> Option<CacheStorage> {
 
 /// Writes a text under a name, after what waits already. A browser that refuses has the first memory.
 pub(super) fn write(name: &'static str, text: String) {
-    let Some(caches) = caches() else { return };
+    let Some(caches) = caches().filter(|_| !FORGOTTEN.get()) else { return };
     WAITING.with_borrow_mut(|waiting| {
         waiting.retain(|(other, _)| *other != name);
         waiting.push((name, text));
@@ -59,6 +61,7 @@ async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValu
 
 /// Forgets all of it; calls `then` when it is gone, or at once where there is none.
 pub(super) fn forget(then: impl FnOnce() + 'static) {
+    FORGOTTEN.set(true);
     WAITING.with_borrow_mut(Vec::clear);
     let forgotten = caches().map(|caches| JsFuture::from(caches.delete(JOURNAL)));
     spawn_local(async move {
