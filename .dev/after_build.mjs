@@ -5,7 +5,8 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { join } from "node:path";
+import { filesIn } from "./files.mjs";
 import { shortened } from "./short_names.mjs";
 import { single } from "./single.mjs";
 
@@ -22,7 +23,7 @@ let html = readFileSync(join(folder, "index.html"), "utf8");
 html = replaced(html, /<link rel="(modulepreload|preload)"[^>]*>\n?/g, "", "preloads").replace(/\n{2,}/g, "\n");
 for (const [page, program] of Object.entries(PAGES)) {
   const links = LANGUAGES.map((language) => {
-    const href = finished(language === "en" ? program : `${program}-${language}`);
+    const href = finished(named(program, language));
     return `<link rel="program" hreflang="${language}" href="${href}">`;
   });
   // Before boot.js, which starts one of them.
@@ -33,12 +34,8 @@ for (const [page, program] of Object.entries(PAGES)) {
   writeFileSync(join(folder, `${page}.html`), text);
 }
 
-const files = readdirSync(folder, { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile())
-  .map((entry) => relative(folder, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join("/"))
-  // The one file with everything is for who takes it along: the pages need not keep it.
-  .filter((name) => name !== "offline.js" && name !== "single.html")
-  .sort();
+// The one file with everything is for who takes it along: the pages need not keep it.
+const files = filesIn(folder).filter((name) => name !== "offline.js" && name !== "single.html");
 // The name of a build says what is in it: the same files have the same name.
 const hash = createHash("sha256");
 for (const name of files) hash.update(name).update(readFileSync(join(folder, name)));
@@ -50,8 +47,10 @@ offline = replaced(offline, 'const BUILD = "";', `const BUILD = "${build}";`, "c
 offline = replaced(offline, "const FILES = [];", `const FILES = ${JSON.stringify(list)};`, "const FILES");
 writeFileSync(join(folder, "offline.js"), offline);
 
+// Two pages may share a program.
+const programs = [...new Set(Object.values(PAGES))].flatMap((program) => LANGUAGES.map((language) => named(program, language)));
 const start = readFileSync(new URL("../assets/single.js", import.meta.url), "utf8");
-writeFileSync(join(folder, "single.html"), single(folder, files, start));
+writeFileSync(join(folder, "single.html"), single(folder, files, programs, start));
 
 /** What the first page shows before its program arrives. */
 function firstPaint() {
@@ -59,6 +58,11 @@ function firstPaint() {
   // On this machine, and so without what makes the programs smaller: see `smaller` in .dev/setup.sh.
   const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !name.startsWith("CARGO_UNSTABLE") && name !== "RUSTC_BOOTSTRAP"));
   return execFileSync("cargo", run, { env, encoding: "utf8", maxBuffer: 1 << 24, stdio: ["ignore", "pipe", "inherit"] }).trim();
+}
+
+/** The name of a program in a language. */
+function named(program, language) {
+  return language === "en" ? program : `${program}-${language}`;
 }
 
 /** Shortens a program and its JavaScript and names both by what is in them; says the JavaScript's name. */
@@ -81,7 +85,8 @@ function finish(name) {
 
 /** The text with `from` replaced, which has to be there. */
 function replaced(text, from, to, what) {
-  const changed = text.replace(from, to);
+  // By a function, because a replacement that is text has signs of its own, such as $&.
+  const changed = text.replace(from, () => to);
   if (changed === text) throw new Error(`the build has no ${what} to replace`);
   return changed;
 }

@@ -6,19 +6,18 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 
-const PROGRAMS = ["app", "app-es", "kitchen", "kitchen-es", "ahead", "ahead-es", "learn", "learn-es"];
-
-/** The one file. `names` are the files of the built folder, `start` is what starts a program in it. */
-export function single(folder, names, start) {
+/** The one file. `names` are the files of the built folder, `programs` those of every page and language, `start` is
+ * what starts a program in it. */
+export function single(folder, names, programs, start) {
   const read = (name) => readFileSync(join(folder, name));
   const named = (pattern) => names.find((name) => pattern.test(name)) ?? missing(pattern);
   const style = ["tokens", "app", "learn", "print"]
     .map((name) => ({ name, text: read(named(new RegExp(`^${name}-\\w+\\.css$`))).toString() }))
     .map(({ name, text }) => (name === "print" ? `@media print {\n${text}}\n` : text))
     .join("");
-  const scripts = PROGRAMS.map((program) => `"${program}": () => {\n${asFunction(read(named(new RegExp(`^${program}-[0-9a-f]+\\.js$`))).toString())}}`);
+  const scripts = programs.map((program) => `"${program}": () => {\n${asFunction(read(named(new RegExp(`^${program}-[0-9a-f]+\\.js$`))).toString())}}`);
   const script = `const PROGRAMS = {\n${scripts.join(",\n")}};\n${start}`;
-  const data = PROGRAMS.map((program) => {
+  const data = programs.map((program) => {
     const packed = gzipSync(read(named(new RegExp(`^${program}-[0-9a-f]+_bg\\.wasm$`))), { level: 9 });
     return `<script type="application/octet-stream" id="program-${program}">${packed.toString("base64")}</script>`;
   });

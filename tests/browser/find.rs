@@ -155,10 +155,9 @@ pub(crate) fn one(page: &Page, role: Role, name: Name) -> Result<Found, String> 
 }
 
 fn only(mut found: Vec<Found>, role: Role, name: Name) -> Result<Found, String> {
-    match (found.pop(), found.len()) {
-        (Some(found), 0) => Ok(found),
-        (_, others) => {
-            Err(format!("there are {} of {role:?} {name:?}", if others == 0 { 0 } else { others + 1 }))
-        }
+    let count = found.len();
+    match found.pop() {
+        Some(found) if count == 1 => Ok(found),
+        Some(_) | None => Err(format!("there are {count} of {role:?} {name:?}")),
     }
 }

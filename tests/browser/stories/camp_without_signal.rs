@@ -13,7 +13,7 @@ fn kept(screen: Screen) -> Page {
 }
 
 #[test]
-fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
+fn after_one_visit_every_page_and_a_link_open_without_a_network() {
     let page = kept(Screen::PHONE);
     let before = page.fragment_of_plan();
     act::choose(&page, "Knuckle becomes", "Stew");
@@ -36,6 +36,11 @@ fn after_one_visit_both_pages_and_a_link_open_without_a_network() {
     act::press(&page, Role::Link, "Plan");
     see::shown(&page, Role::Heading, "Hindsaddle");
     act::choose(&page, "Knuckle becomes", "Grind");
+    page.go_to(&format!("read.html{link}"));
+    see::shown(&page, Role::Heading, "Your work order");
+    see::says(&page, Role::Region, Name::from("Work order"), &tally);
+    act::press(&page, Role::Button, "Keep mine");
+    see::shown(&page, Role::Heading, "Hindsaddle");
     page.go_to(&link);
     page.reload();
     assert_eq!(see::text(&page, Role::Status, Name::from("Tally")), tally, "the link opens");
