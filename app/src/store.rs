@@ -92,13 +92,21 @@ impl Step {
 }
 
 /// Plans and forecasts are compared by their place: every new one is made once, and a thousand steps of history
-/// are not read through for each message.
+/// are not read through for each message. Only the forecaster is left out: it is a memory of work done, and shows
+/// nothing.
 impl PartialEq for State {
     fn eq(&self, other: &Self) -> bool {
         let same = |a: &[Step], b: &[Step]| {
             a.len() == b.len() && a.iter().zip(b).all(|(a, b)| Rc::ptr_eq(&a.season, &b.season))
         };
+        let same_aside = match (&self.aside, &other.aside) {
+            (Some(one), Some(other)) => Rc::ptr_eq(one, other),
+            (None, None) => true,
+            (Some(_), None) | (None, Some(_)) => false,
+        };
         Rc::ptr_eq(&self.season, &other.season)
+            && self.at == other.at
+            && same_aside
             && Rc::ptr_eq(&self.plan, &other.plan)
             && Rc::ptr_eq(&self.forecast, &other.forecast)
             && same(&self.past, &other.past)
@@ -504,6 +512,18 @@ mod tests {
         assert_eq!((undone.at, &undone.season), (1, &two.season));
         let removed = undone.reduce(Msg::Season(Change::Remove(1)));
         assert_eq!((removed.at, &removed.season), (0, &one.season));
+    }
+
+    /// Animals cut the same way share their plan and forecast: only their place tells them apart.
+    #[test]
+    fn a_copy_and_its_pattern_are_turned_between() {
+        let two = start().reduce(Msg::Season(Change::AddLike(0)));
+        assert_eq!(two.at, 1);
+        let first = two.reduce(Msg::Turn(0));
+        assert_eq!(first.at, 0);
+        let changed = first.reduce(stew(Muscle::Knuckle));
+        assert_eq!(changed.season.animal(1), start().season.animal(0), "the copy stays as it was");
+        assert_ne!(changed.season.animal(0), changed.season.animal(1));
     }
 
     #[test]
