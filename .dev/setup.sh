@@ -121,7 +121,7 @@ need_trunk() {
   is_version trunk "$trunk_version" || build_tool trunk "$trunk_version" --locked
 }
 
-# Without `--locked`, because the lock file it was published with names a crate version that is not to be had.
+# Without `--locked`, so that cargo may choose other versions than those of the lock file it was published with.
 need_wasm_bindgen() {
   is_version wasm-bindgen "$wasm_bindgen_version" && is_version wasm-bindgen-test-runner "$wasm_bindgen_version" ||
     build_tool wasm-bindgen-cli "$wasm_bindgen_version"

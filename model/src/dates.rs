@@ -4,7 +4,7 @@ use crate::product::Product;
 use crate::tables::{KEEPING, KeepRow};
 
 /// First and last year a plan may name.
-pub const YEARS: (i32, i32) = (1990, 2200);
+pub const YEARS: (i32, i32) = (2000, 2200);
 
 /// A day of the calendar.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -126,6 +126,20 @@ impl Keeps {
         Keeps::Sausage,
         Keeps::Organs,
     ];
+
+    /// The name by which files know it, for ever.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Keeps::Roast => "roast",
+            Keeps::Steak => "steak",
+            Keeps::Chop => "chop",
+            Keeps::Stew => "stew",
+            Keeps::Ground => "ground",
+            Keeps::GroundWithFat => "ground_with_fat",
+            Keeps::Sausage => "sausage",
+            Keeps::Organs => "organs",
+        }
+    }
 
     /// How a product keeps; ground meat by whether fat was added.
     pub fn of(product: Product, fat_added: bool) -> Keeps {

@@ -266,7 +266,7 @@ fn fill(packages: &[Arrival], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
         fits
     });
     let (mut days, mut frozen) = (Vec::new(), Mass::ZERO);
-    let mut day = 0;
+    let mut day: u16 = 0;
     while !queue.is_empty() {
         let too_late = |arrival: &Arrival| {
             day > arrival.day.saturating_add(u16::from(Waits::of(arrival.package.product).days()))
@@ -295,8 +295,14 @@ fn fill(packages: &[Arrival], a_day: Mass) -> (Vec<Day>, Vec<usize>) {
             frozen += mass;
             days.push(Day { day, packages: today, mass, frozen, waiting });
         }
-        day += 1;
+        // What waits goes in tomorrow; else nothing does until more is packed. On the very last day that is
+        // counted, what waits has no day left.
+        let next_packed = queue.iter().map(|index| packages[*index].day).min();
+        let next = if is_full { day.checked_add(1) } else { next_packed };
+        let Some(next) = next else { break };
+        day = next;
     }
+    late.extend(queue);
     (days, late)
 }
 

@@ -2,6 +2,26 @@
 //! model has no clock.
 
 use crate::dates::Date;
+use crate::plan::Plan;
+
+/// Which animal the entries are of, said by what stays when its cuts or the day of packing are corrected: so a
+/// calendar replaces the entries it has, and does not have them twice.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Whose {
+    species: &'static str,
+    harvested: Option<Date>,
+    tag: String,
+    place: usize,
+}
+
+impl Whose {
+    /// The animal of a plan, by its place in the season.
+    pub fn of(plan: &Plan, place: usize) -> Self {
+        let kitchen = plan.kitchen();
+        let (species, tag) = (plan.animal().species().id(), kitchen.tag.clone());
+        Self { species, harvested: kitchen.harvested, tag, place }
+    }
+}
 
 /// The moment the file is made, in universal time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,8 +39,7 @@ pub struct Stamp {
 /// An entry that lasts the day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Reminder<'a> {
-    /// What makes it this entry and no other, for ever: with the same plan and key the entry is the same one,
-    /// and a calendar that has it replaces it.
+    /// What makes it this entry of its animal and no other, for ever.
     pub key: &'a str,
     /// The day.
     pub date: Date,
@@ -33,8 +52,8 @@ pub struct Reminder<'a> {
 /// The longest line, in octets without its end (RFC 5545, 3.1).
 const LONGEST_LINE: usize = 75;
 
-/// A calendar file. `plan` says which plan the entries are of; it is hashed, not written.
-pub fn calendar(plan: &str, made: Stamp, reminders: &[Reminder]) -> String {
+/// A calendar file. Whose the entries are is hashed, not written.
+pub fn calendar(whose: &Whose, made: Stamp, reminders: &[Reminder]) -> String {
     let mut file = File::default();
     file.line("BEGIN:VCALENDAR");
     file.line("VERSION:2.0");
@@ -42,7 +61,7 @@ pub fn calendar(plan: &str, made: Stamp, reminders: &[Reminder]) -> String {
     file.line("CALSCALE:GREGORIAN");
     for reminder in reminders {
         file.line("BEGIN:VEVENT");
-        file.line(&format!("UID:{}", uid(plan, reminder.key)));
+        file.line(&format!("UID:{}", uid(whose, reminder.key)));
         let (hour, minute, second) = (made.hour, made.minute, made.second);
         file.line(&format!("DTSTAMP:{}T{hour:02}{minute:02}{second:02}Z", digits(made.date)));
         file.line(&format!("DTSTART;VALUE=DATE:{}", digits(reminder.date)));
@@ -58,13 +77,16 @@ pub fn calendar(plan: &str, made: Stamp, reminders: &[Reminder]) -> String {
     file.text
 }
 
-/// The same for the same plan and key.
-fn uid(plan: &str, key: &str) -> String {
+/// The same for the same animal and key.
+fn uid(whose: &Whose, key: &str) -> String {
     let crc = crc::Crc::<u64>::new(&crc::CRC_64_XZ);
     let mut digest = crc.digest();
-    digest.update(plan.as_bytes());
-    digest.update(&[0]);
-    digest.update(key.as_bytes());
+    let harvested = whose.harvested.map(digits).unwrap_or_default();
+    // No name holds a zero, so nothing can move from one part to the next.
+    for part in [whose.species, &harvested, &whose.tag, &whose.place.to_string(), key] {
+        digest.update(part.as_bytes());
+        digest.update(&[0]);
+    }
     format!("{:016x}@hindsaddle", digest.finalize())
 }
 

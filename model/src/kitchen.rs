@@ -11,8 +11,6 @@ use crate::wrap::Wrapping;
 
 /// The most characters of an owner's name or of a tag.
 pub const MOST_NAME: usize = 24;
-/// The first year of a date that a plan holds.
-pub const FIRST_YEAR: i32 = 2000;
 /// The most patties in a pack.
 pub const MOST_PATTIES: u8 = 15;
 /// The largest vessel. Judgement.
@@ -73,8 +71,6 @@ pub struct Kitchen {
 pub enum KitchenError {
     /// Packed before the harvest, or a date out of range.
     Date(DateError),
-    /// A date before [`FIRST_YEAR`].
-    TooLongAgo,
     /// The freezer is not believed.
     Freezer(FreezerError),
     /// The grinder cannot do that.
@@ -112,11 +108,6 @@ impl Kitchen {
             *name = name.trim().to_owned();
             if name.chars().count() > MOST_NAME || name.chars().any(char::is_control) {
                 return Err(KitchenError::Name { most: MOST_NAME });
-            }
-        }
-        for date in [self.harvested, self.packed].into_iter().flatten() {
-            if date.year() < FIRST_YEAR {
-                return Err(KitchenError::TooLongAgo);
             }
         }
         if let (Some(harvested), Some(packed)) = (self.harvested, self.packed)

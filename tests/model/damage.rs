@@ -253,7 +253,7 @@ fn a_right_checksum_does_not_make_nonsense_a_plan() {
     assert!(read(&said(&fawn[..1])).is_ok());
 }
 
-/// How long links are: the design asks for less than 100 characters for a usual plan with the longest title,
+/// How long links may be: less than 100 characters for a usual plan with the longest title,
 /// and less than 160 with every muscle changed.
 #[test]
 fn links_with_every_muscle_changed_are_short() {

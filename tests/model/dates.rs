@@ -13,18 +13,16 @@ fn parts(date: Date) -> (i32, u8, u8) {
     (date.year(), date.month(), date.day())
 }
 
-/// Every day from 1990 to 2100, against jiff: the day after, and 0 to 14 months on.
+/// Every day that a plan may name, against jiff: the day after, and 0 to 14 months on.
 #[test]
 fn the_calendar_agrees_with_another_one() {
     let theirs = |date: jiff::civil::Date| {
         (i32::from(date.year()), date.month().unsigned_abs(), date.day().unsigned_abs())
     };
-    let first = jiff::civil::date(1990, 1, 1);
-    let mut ours = day(1990, 1, 1);
-    let mut other = first;
-    for count in 0..40_542 {
+    let (mut ours, mut other) = (day(2000, 1, 1), jiff::civil::date(2000, 1, 1));
+    for count in 0..73_414 {
         assert_eq!(parts(ours), theirs(other));
-        assert_eq!(ours.days_after(day(1990, 1, 1)), count);
+        assert_eq!(ours.days_after(day(2000, 1, 1)), count);
         for months in 0..15_u8 {
             let span = jiff::Span::new().months(i64::from(months));
             assert_eq!(parts(ours.plus_months(months)), theirs(other.checked_add(span).unwrap()));
@@ -32,14 +30,14 @@ fn the_calendar_agrees_with_another_one() {
         ours = ours.plus_days(1);
         other = other.tomorrow().unwrap();
     }
-    assert_eq!(parts(ours), (2101, 1, 1));
+    assert_eq!(parts(ours), (2201, 1, 1));
 }
 
 #[test]
 fn what_is_no_date_says_what_would_be() {
-    let years = DateError::YearOutOfRange { first: 1990, last: 2200 };
+    let years = DateError::YearOutOfRange { first: 2000, last: 2200 };
     for (date, error) in [
-        ((1989, 12, 31), years),
+        ((1999, 12, 31), years),
         ((2201, 1, 1), years),
         ((2026, 0, 1), DateError::NoSuchMonth),
         ((2026, 13, 1), DateError::NoSuchMonth),

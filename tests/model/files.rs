@@ -1,9 +1,14 @@
 //! The files a person takes away, read back by other people's readers, and letter for letter as the standards
 //! have them.
 
+use hindsaddle_model::anatomy::{Muscle, Sides};
+use hindsaddle_model::animal::Animal;
 use hindsaddle_model::csv::{csv, safe};
-use hindsaddle_model::dates::Date;
-use hindsaddle_model::ics::{Reminder, Stamp, calendar};
+use hindsaddle_model::dates::{Date, Keeps};
+use hindsaddle_model::ics::{Reminder, Stamp, Whose, calendar};
+use hindsaddle_model::kitchen::Kitchen;
+use hindsaddle_model::plan::{Action, Plan};
+use hindsaddle_model::product::Cut;
 use icalendar::{Calendar, CalendarComponent, Component, DatePerhapsTime};
 use proptest::prelude::*;
 
@@ -59,7 +64,11 @@ proptest! {
 fn written(summary: &str, key: &str) -> String {
     let date = Date::new(2027, 2, 28).unwrap();
     let made = Stamp { date: Date::new(2026, 11, 25).unwrap(), hour: 7, minute: 5, second: 9 };
-    calendar("plan", made, &[Reminder { key, date, summary, description: "" }])
+    calendar(
+        &Whose::of(&Plan::new(Animal::example()), 0),
+        made,
+        &[Reminder { key, date, summary, description: "" }],
+    )
 }
 
 /// Summary, first day and the day after the last of each entry, as a calendar reads them.
@@ -87,7 +96,8 @@ fn a_calendar_file_is_as_the_standard_has_it() {
         Reminder { key: "steak", date, summary: "Best by: steaks, 4 packs", description: "" },
         Reminder { key: "grind", date, summary: "Best by: ground", description: "One\nTwo; three" },
     ];
-    let text = calendar("the plan", made, &reminders);
+    let whose = Whose::of(&Plan::new(Animal::example()), 0);
+    let text = calendar(&whose, made, &reminders);
     let expected = "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Hindsaddle//Best by//EN\r\nCALSCALE:GREGORIAN\r\n\
         BEGIN:VEVENT\r\nUID:UID0\r\nDTSTAMP:20261125T070509Z\r\nDTSTART;VALUE=DATE:20270228\r\n\
         DTEND;VALUE=DATE:20270301\r\nSUMMARY:Best by: steaks\\, 4 packs\r\nTRANSP:TRANSPARENT\r\nEND:VEVENT\r\n\
@@ -98,8 +108,41 @@ fn a_calendar_file_is_as_the_standard_has_it() {
     assert_eq!(uids.len(), 2);
     assert_eq!(text, expected.replace("UID0", uids[0]).replace("UID1", uids[1]));
     assert_ne!(uids[0], uids[1]);
-    // The same entry of the same plan, made later, replaces itself; another plan's does not.
+    // The same entry, made later, replaces itself.
     let later = Stamp { hour: 8, ..made };
-    assert!(calendar("the plan", later, &reminders[..1]).contains(uids[0]));
-    assert!(!calendar("another", made, &reminders[..1]).contains(uids[0]));
+    assert!(calendar(&whose, later, &reminders[..1]).contains(uids[0]));
+}
+
+/// What makes an entry the one that a calendar has.
+fn uid(plan: &Plan, place: usize, form: Keeps) -> String {
+    let date = Date::new(2027, 2, 28).unwrap();
+    let made = Stamp { date, hour: 0, minute: 0, second: 0 };
+    let reminder = Reminder { key: form.id(), date, summary: "", description: "" };
+    let text = calendar(&Whose::of(plan, place), made, &[reminder]);
+    text.split("\r\n").find_map(|line| line.strip_prefix("UID:")).unwrap().to_owned()
+}
+
+#[test]
+fn a_correction_keeps_the_entries_that_a_calendar_has() {
+    let set = |plan: &Plan, change: &dyn Fn(&mut Kitchen)| {
+        let mut kitchen = plan.kitchen().clone();
+        change(&mut kitchen);
+        plan.apply(Action::SetKitchen(Box::new(kitchen))).unwrap().plan
+    };
+    let day = |day| Date::new(2026, 11, day).ok();
+    let plan = set(&Plan::new(Animal::example()), &|kitchen| {
+        (kitchen.harvested, kitchen.packed) = (day(20), day(24));
+    });
+    let steaks = uid(&plan, 0, Keeps::Steak);
+    let cut = Action::Assign { muscle: Muscle::Neck, sides: Sides::Both, cut: Cut::Grind };
+    assert_eq!(uid(&plan.apply(cut).unwrap().plan, 0, Keeps::Steak), steaks);
+    assert_eq!(uid(&set(&plan, &|kitchen| kitchen.packed = day(25)), 0, Keeps::Steak), steaks);
+    // Every form, and another animal.
+    let mut all: Vec<String> = Keeps::ALL.map(|form| uid(&plan, 0, form)).to_vec();
+    all.push(uid(&plan, 1, Keeps::Steak));
+    all.push(uid(&set(&plan, &|kitchen| kitchen.tag = "1207".into()), 0, Keeps::Steak));
+    all.push(uid(&set(&plan, &|kitchen| kitchen.harvested = day(21)), 0, Keeps::Steak));
+    all.sort();
+    all.dedup();
+    assert_eq!(all.len(), Keeps::ALL.len() + 3);
 }

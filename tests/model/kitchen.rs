@@ -1,4 +1,4 @@
-//! Published and derived figures of the kitchen, each with its source: K1 to K13, and what stands beside them.
+//! Published and derived figures of the kitchen, each with its source.
 
 use hindsaddle_model::fat::{FatContent, NamedFat, Square};
 use hindsaddle_model::freezer::{Freezer, LoadRule, room};
@@ -22,34 +22,34 @@ fn load(cubic_feet: f64, pace: LoadRule) -> f64 {
     Freezer { size, free: size, pace }.daily_load().to_pounds()
 }
 
-/// K1. University of Minnesota Extension 2017: 20 cubic feet at 2 to 3 lb take 40 to 60 lb in 24 h.
+/// University of Minnesota Extension 2017: 20 cubic feet at 2 to 3 lb take 40 to 60 lb in 24 h.
 #[test]
-fn k1_twenty_cubic_feet_take_40_to_60_pounds_a_day() {
+fn twenty_cubic_feet_take_40_to_60_pounds_a_day() {
     near(load(20.0, LoadRule::Cautious), 40.0, 1e-9);
     near(load(20.0, LoadRule::Full), 60.0, 1e-9);
 }
 
-/// K2. Appliance manual, chart based on USDA recommendations: 15, 18 and 23 cubic feet take 30, 36 and 46 lb of
+/// Appliance manual, chart based on USDA recommendations: 15, 18 and 23 cubic feet take 30, 36 and 46 lb of
 /// meat.
 #[test]
-fn k2_the_chart_for_meat_is_the_cautious_rule() {
+fn the_chart_for_meat_is_the_cautious_rule() {
     for (cubic_feet, pounds) in [(15.0, 30.0), (18.0, 36.0), (23.0, 46.0)] {
         near(load(cubic_feet, LoadRule::Cautious), pounds, 1e-9);
     }
 }
 
-/// K3. NC State 2004: 35 lb in a cubic foot, so 50 lb take 1.43; 30 and 40 lb give 1.67 and 1.25 (derived).
+/// NC State 2004: 35 lb in a cubic foot, so 50 lb take 1.43; 30 and 40 lb give 1.67 and 1.25 (derived).
 #[test]
-fn k3_fifty_pounds_take_1_43_cubic_feet() {
+fn fifty_pounds_take_1_43_cubic_feet() {
     let room = room(Mass::pounds(50.0)).map(Volume::to_cubic_feet);
     near(room.likely(), 1.43, 0.01);
     near(room.high(), 1.67, 0.01);
     near(room.low(), 1.25, 0.01);
 }
 
-/// K4. USDA FDC 172602: a patty of 4 oz raw weighs 85 g cooked, 0.750.
+/// USDA FDC 172602: a patty of 4 oz raw weighs 85 g cooked, 0.750.
 #[test]
-fn k4_a_patty_keeps_three_quarters() {
+fn a_patty_keeps_three_quarters() {
     near(cooked(Mass::ounces(4.0)).to_grams(), 85.0, 0.5);
     near(cooked(Mass::ounces(4.0)) / Mass::ounces(4.0), 0.750, 0.005);
 }
@@ -62,17 +62,17 @@ fn square(first: f64, second: f64, target: f64) -> Square {
     Square::new(percent(first), percent(second), percent(target)).unwrap()
 }
 
-/// K5. A meat-science lecture's question; the answer is arithmetic: 10 % and 25 % to 20 % of 1000 lb.
+/// A meat-science lecture's question; the answer is arithmetic: 10 % and 25 % to 20 % of 1000 lb.
 #[test]
-fn k5_a_third_of_the_lean_and_two_thirds_of_the_trim() {
+fn a_third_of_the_lean_and_two_thirds_of_the_trim() {
     let (lean, trim) = square(10.0, 25.0, 20.0).of_total(Mass::pounds(1000.0));
     near(lean.to_pounds(), 333.33, 0.01);
     near(trim.to_pounds(), 666.67, 0.01);
 }
 
-/// K6. A sausage maker's printed answer: 30 % and 12 % to 20 % is 8 parts to 10.
+/// A sausage maker's printed answer: 30 % and 12 % to 20 % is 8 parts to 10.
 #[test]
-fn k6_eight_parts_of_belly_to_ten_of_beef() {
+fn eight_parts_of_belly_to_ten_of_beef() {
     let (belly, beef) = square(30.0, 12.0, 20.0).of_total(Mass::pounds(18.0));
     near(belly.to_pounds(), 8.0, 1e-9);
     near(beef.to_pounds(), 10.0, 1e-9);
@@ -91,26 +91,26 @@ fn blended((first, second, masses, cents): Blend) {
     assert_eq!((cost / 500.0 * 100.0).round(), cents);
 }
 
-/// K7. Georgia FFA 2016 state formulation problem: 28 % of 500 lb from shoulder and three trims, with the price
+/// Georgia FFA 2016 state formulation problem: 28 % of 500 lb from shoulder and three trims, with the price
 /// a pound as printed.
 #[test]
-fn k7_shoulder_with_three_trims() {
+fn shoulder_with_three_trims() {
     blended(((23.0, 1.78), (50.0, 1.89), (407.41, 92.59), 180.0));
     blended(((23.0, 1.78), (60.0, 1.69), (432.43, 67.57), 177.0));
     blended(((23.0, 1.78), (70.0, 1.56), (446.81, 53.19), 176.0));
 }
 
-/// K8. The same problem: ham and three trims.
+/// The same problem: ham and three trims.
 #[test]
-fn k8_ham_with_three_trims() {
+fn ham_with_three_trims() {
     blended(((20.0, 2.45), (50.0, 1.89), (366.67, 133.33), 230.0));
     blended(((20.0, 2.45), (60.0, 1.69), (400.0, 100.0), 230.0));
     blended(((20.0, 2.45), (70.0, 1.56), (420.0, 80.0), 231.0));
 }
 
-/// K9. USDA fat figures (deer 2.42 %, pork backfat 88.69 %); arithmetic: 10 lb of venison to 10 and 20 %.
+/// USDA fat figures (deer 2.42 %, pork backfat 88.69 %); arithmetic: 10 lb of venison to 10 and 20 %.
 #[test]
-fn k9_fat_for_ten_pounds_of_venison() {
+fn fat_for_ten_pounds_of_venison() {
     let backfat = FATS[NamedFat::PorkBackFat as usize].content.value;
     assert_eq!((DEER_FAT.value.to_percent(), backfat.to_percent()), (2.42, 88.69));
     for (target, pounds) in [(10.0, 0.963), (20.0, 2.559)] {
@@ -129,17 +129,17 @@ fn fat_tissue_is_not_all_fat() {
     }
 }
 
-/// K10. Iowa State, portion control: 1 lb of boneless ground meat or stew serves 4.
+/// Iowa State, portion control: 1 lb of boneless ground meat or stew serves 4.
 #[test]
-fn k10_a_pound_serves_four() {
+fn a_pound_serves_four() {
     assert_eq!(Mass::pounds(1.0) / tables::portion(Appetite::Light).raw, 4.0);
     // Extension-service figure: three a pound for roasts, so 8 servings are 2.67 lb (printed: about 2 1/2).
     near((tables::portion(Appetite::Hearty).raw * 8.0).to_pounds(), 2.67, 0.01);
 }
 
-/// K11. NDSU FN613 (1 1/2 times, twice round) and an appliance manual (a third longer): a pack of 6 x 4 x 2 in.
+/// NDSU FN613 (1 1/2 times, twice round) and an appliance manual (a third longer): a pack of 6 x 4 x 2 in.
 #[test]
-fn k11_sheets_for_a_pack_of_6_by_4_by_2_inches() {
+fn sheets_for_a_pack_of_6_by_4_by_2_inches() {
     let pack = Block::new(Length::inches(6.0), Length::inches(4.0), Length::inches(2.0));
     near(pack.girth().to_inches(), 12.0, 1e-9);
     let roll = Length::inches(15.0);
@@ -154,10 +154,10 @@ fn k11_sheets_for_a_pack_of_6_by_4_by_2_inches() {
     }
 }
 
-/// K12. Plank's equation for a slab, h = 8 (the slow end measured in home freezers, Anderson et al. 2004), k 1.4,
+/// Plank's equation for a slab, h = 8 (the slow end measured in home freezers, Anderson et al. 2004), k 1.4,
 /// air -18, freezing point -1.7, start 4 degrees C, 1050 kg/m3.
 #[test]
-fn k12_an_inch_freezes_in_8_2_hours_and_three_not_in_a_day() {
+fn an_inch_freezes_in_8_2_hours_and_three_not_in_a_day() {
     let hours = |cold: Cold, inches: f64, faces| cold.freezing_time(Length::inches(inches), faces).to_hours();
     let still = Cold::default();
     let transfer = SurfaceTransfer::watts_per_square_metre_kelvin;
@@ -184,9 +184,9 @@ fn k12_an_inch_freezes_in_8_2_hours_and_three_not_in_a_day() {
     assert!(!is_too_thick(Length::inches(2.0)) && is_too_thick(Length::inches(2.1)));
 }
 
-/// K13. FSIS wording (24 h for 5 lb) and a thawing guide (3 to 5 hours a pound for a small roast).
+/// FSIS wording (24 h for 5 lb) and a thawing guide (3 to 5 hours a pound for a small roast).
 #[test]
-fn k13_five_pounds_thaw_in_a_day_and_a_small_roast_in_9_to_15_hours() {
+fn five_pounds_thaw_in_a_day_and_a_small_roast_in_9_to_15_hours() {
     let of = |piece, pounds, source| {
         let row = thaw(piece, Mass::pounds(pounds)).find(|(.., by)| *by == source);
         row.map(|(least, most, _)| (least.to_hours(), most.to_hours())).unwrap()

@@ -95,7 +95,7 @@ fn a_title_travels_only_if_asked() {
     assert_eq!(read(&write(&plan, Names::LeftOut)).unwrap().title(), "");
 }
 
-/// The lengths that the design asks for.
+/// Short enough for a message: under 100 characters for a usual plan.
 #[test]
 fn links_are_short() {
     let plan = Plan::new(Animal::example());

@@ -94,7 +94,7 @@ fn a_later_version_and_a_damaged_season_are_told_apart() {
     }
 }
 
-/// DESIGN.md: four animals under 500 characters.
+/// Four animals take under 500 characters, so that a message or a code holds them.
 #[test]
 fn four_animals_take_less_than_500_characters() {
     let titled = |plan: Plan, title: &str| with(&plan, Action::SetTitle(title.into()));

@@ -71,6 +71,24 @@ fn animals_packed_on_different_days_wait_from_their_own() {
     ));
 }
 
+/// A schedule ends with the last day it counts, and what is left then is late.
+#[test]
+fn the_last_day_that_is_counted_is_the_last() {
+    let last = |pounds: usize| -> Vec<Arrival> {
+        let all = many(&[(Product::Roast, pounds)]);
+        all.iter()
+            .zip(0..)
+            .map(|(package, place)| Arrival { package: *package, day: if place == 0 { 0 } else { u16::MAX } })
+            .collect()
+    };
+    let fits = schedule(&last(31), &freezer(15.0)).unwrap();
+    assert_eq!(fits.days.iter().map(|day| day.day).collect::<Vec<_>>(), [0, u16::MAX]);
+    let Err(Trouble::TooSlow { late, .. }) = schedule(&last(32), &freezer(15.0)) else {
+        panic!("a day more")
+    };
+    assert_eq!(late, [31]);
+}
+
 /// 15 cubic feet at 2 lb take 30 lb a day (appliance chart); ground meat waits 1 to 2 days (FDA), whole cuts 3 to
 /// 5 (FSIS): the cautious ends are 1 and 3.
 #[test]
@@ -160,12 +178,45 @@ fn every_way_that_is_offered_works() {
         }
     }
     assert_eq!(offered, 4, "{ways:?}");
+    too_little_room_has_ways_that_work();
     // A roast that is heavier than a day's load goes in on no day.
     let heavy = [pack(Product::Roast, 11.0)];
     let Err(Trouble::TooSlow { late, ways, .. }) = schedule(&at_once(&heavy), &small) else {
         panic!("11 lb in 10")
     };
     assert_eq!((late, ways[1]), (vec![0], Way::BiggerFreezer(Volume::cubic_feet(5.5))));
+}
+
+/// 70 lb take 2 cubic feet: what is offered where 1 is free, taken to the hair.
+fn too_little_room_has_ways_that_work() {
+    let all = many(&[(Product::Steak, 70)]);
+    let tight = Freezer { free: Volume::cubic_feet(1.0), ..freezer(20.0) };
+    let Err(Trouble::NoRoom { ways, .. }) = schedule(&at_once(&all), &tight) else { panic!("2 cu ft in 1") };
+    assert_eq!(ways.len(), 3, "{ways:?}");
+    // Less than this is rounding.
+    let hair = 1.0 + 1e-9;
+    for way in ways {
+        match way {
+            Way::MakeRoom(more) => {
+                let with = |more: Volume| Freezer {
+                    free: Volume::litres(tight.free.to_litres() + more.to_litres()),
+                    ..tight
+                };
+                check(&all, &with(more * hair), &schedule(&at_once(&all), &with(more * hair)).unwrap());
+                assert!(schedule(&at_once(&all), &with(more * 0.99)).is_err());
+            }
+            Way::PackLess(less) | Way::Commercial(less) => {
+                let left = |less: Mass| {
+                    let total: Mass = all.iter().map(|package| package.mass).sum();
+                    vec![Package { mass: (total - less) * (1.0 / 70.0), ..all[0] }; 70]
+                };
+                let rest = left(less * hair);
+                check(&rest, &tight, &schedule(&at_once(&rest), &tight).unwrap());
+                assert!(schedule(&at_once(&left(less * 0.99)), &tight).is_err());
+            }
+            Way::FullLoad | Way::BiggerFreezer(_) => panic!("{way:?} makes no room"),
+        }
+    }
 }
 
 #[test]

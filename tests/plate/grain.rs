@@ -6,7 +6,7 @@ use kurbo::ParamCurve;
 
 use crate::read::{along, drawing};
 
-/// The issue of the drawing allows this much between the drawn axis and the catalogue.
+/// A drawn axis lies within this much of the direction that the catalogue has. Judgement.
 const MOST_DEGREES: f64 = 12.0;
 
 #[test]

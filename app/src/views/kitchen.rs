@@ -81,7 +81,8 @@ pub fn all_supplies(all: &[Packed]) -> Supplies {
 pub fn arrivals(all: &[Packed]) -> Vec<Arrival> {
     let first = first_day(all);
     let day = |packed: &Packed| match (packed.plan.kitchen().packed, first) {
-        (Some(day), Some(first)) => day.days_after(first).max(0) as u16,
+        // Days that are further apart than a schedule counts are as far as it does.
+        (Some(day), Some(first)) => day.days_after(first).clamp(0, i32::from(u16::MAX)) as u16,
         (None, _) | (_, None) => 0,
     };
     let mut arrivals = Vec::new();
@@ -329,6 +330,21 @@ mod tests {
         let spoiled = all_packed(&act(&two, Action::SetTested(Tested::DoNotEat)));
         assert_eq!(all_supplies(&spoiled), spoiled[0].supplies);
         assert_eq!(arrivals(&spoiled).len(), each);
+    }
+
+    /// The first and the last day that a plan may name are more days apart than a schedule counts.
+    #[test]
+    fn days_that_are_ages_apart_come_one_after_the_other() {
+        let one = Season::from(example().plan);
+        let on = |season: &Season, place, packed| {
+            let kitchen = Kitchen { harvested: None, packed, ..season.animal(place).kitchen().clone() };
+            season.apply(Change::Act(place, Action::SetKitchen(Box::new(kitchen)))).unwrap().season
+        };
+        let two = one.apply(Change::AddLike(0)).unwrap().season;
+        let two = on(&on(&two, 0, Date::new(2000, 1, 1).ok()), 1, Date::new(2200, 12, 31).ok());
+        let all = arrivals(&all_packed(&two));
+        let first = all.iter().filter(|arrival| arrival.day == 0).count();
+        assert_eq!((first * 2, all[first].day), (all.len(), u16::MAX));
     }
 
     #[test]

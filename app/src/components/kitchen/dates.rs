@@ -1,7 +1,7 @@
 //! When it was killed and packed, whose it is, and until when it is at its best.
 
 use hindsaddle_model::dates::{Keeps, best_by};
-use hindsaddle_model::ics::{Reminder, Stamp, calendar};
+use hindsaddle_model::ics::{Reminder, Stamp, Whose, calendar};
 use yew::prelude::*;
 
 use super::{PartProps, field};
@@ -43,26 +43,25 @@ fn table(props: &PartProps) -> Html {
         .filter_map(|form| best_by(*form, packed, kitchen.harvested).ok().map(|until| (*form, until)))
         .collect();
     let save = {
-        let (send, plan) = (props.send.clone(), props.state.link());
+        let (send, whose) = (props.send.clone(), Whose::of(&props.state.plan, props.state.at));
         let dates: Vec<(Keeps, hindsaddle_model::dates::Date)> =
             rows.iter().map(|(form, until)| (*form, until.label)).collect();
         Callback::from(move |_: MouseEvent| {
             let (year, month, day, [hour, minute, second]) = clock::now_utc();
             // A clock that is decades off is no reason to give no file: it only says when the file was made.
             let date = hindsaddle_model::dates::Date::new(year, month, day).unwrap_or(packed);
-            let words: Vec<(String, String)> =
-                dates.iter().map(|(form, _)| (format!("{form:?}"), text::reminder(*form))).collect();
+            let words: Vec<String> = dates.iter().map(|(form, _)| text::reminder(*form)).collect();
             let reminders: Vec<Reminder> = dates
                 .iter()
                 .zip(&words)
-                .map(|((_, date), (key, summary))| Reminder {
-                    key,
+                .map(|((form, date), summary)| Reminder {
+                    key: form.id(),
                     date: *date,
                     summary,
                     description: text::QUALITY,
                 })
                 .collect();
-            let text = calendar(&plan, Stamp { date, hour, minute, second }, &reminders);
+            let text = calendar(&whose, Stamp { date, hour, minute, second }, &reminders);
             let saved = files::save("hindsaddle.ics", "text/calendar", &text);
             send.emit(Msg::Say(Notice::saved(saved)));
         })

@@ -4,7 +4,7 @@ use hindsaddle_model::dates::{Date, DateError, Keeps};
 use hindsaddle_model::fat::{Added, FatContent, NamedFat, SquareError};
 use hindsaddle_model::freezer::{FreezerError, LoadRule, Trouble, Way};
 use hindsaddle_model::grind::{GrindError, Mix, Patty, Plate};
-use hindsaddle_model::kitchen::{FIRST_YEAR, KitchenError};
+use hindsaddle_model::kitchen::KitchenError;
 use hindsaddle_model::labels::LabelError;
 use hindsaddle_model::order::Why;
 use hindsaddle_model::packages::{Contents, Package};
@@ -526,7 +526,6 @@ fn date_error(error: &DateError) -> String {
 pub fn kitchen_error(error: &KitchenError, units: Units) -> String {
     match error {
         KitchenError::Date(error) => date_error(error),
-        KitchenError::TooLongAgo => format!("Enter a date from the year {FIRST_YEAR} on."),
         KitchenError::Freezer(error) => freezer_error(error, units),
         KitchenError::Grind(error) => grind_error(error, units),
         KitchenError::VesselTooLarge { most } => {
