@@ -103,15 +103,18 @@ pub(crate) fn own() -> Option<Season> {
     remembered()?.ok()
 }
 
-/// Makes a plan that was received the one that is worked on; one's own is put aside before. False if the browser refuses
-/// to remember, and then nothing has changed.
-pub(crate) fn adopt(theirs: &Season) -> bool {
-    let aside = match remembered() {
-        None => true,
-        Some(Ok(mine)) => mine == example() || put_aside(&mine),
-        Some(Err((_, unreadable))) => storage::write(storage::SET_ASIDE, &unreadable),
-    };
-    aside && storage::write(storage::PLAN, &link::write(theirs, Names::Included))
+/// Makes a plan that was received the one that is worked on; one's own is put aside before.
+///
+/// # Errors
+/// What is to be said: the list is full, or the browser refuses to remember. Then nothing has changed.
+pub(crate) fn adopt(theirs: &Season) -> Result<(), Notice> {
+    let said = |remembered: bool| if remembered { Ok(()) } else { Err(Notice::NotRemembered) };
+    match remembered() {
+        None => {}
+        Some(Ok(mine)) => make_room(&mine)?,
+        Some(Err((_, unreadable))) => said(storage::write(storage::SET_ASIDE, &unreadable))?,
+    }
+    said(storage::write(storage::PLAN, &link::write(theirs, Names::Included)))
 }
 
 /// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
@@ -129,11 +132,22 @@ fn example() -> Season {
     Plan::new(Animal::example()).into()
 }
 
-/// Puts a season among those that are kept; false if there is no room.
-pub(crate) fn put_aside(season: &Season) -> bool {
-    let list = kept::read(&storage::read(storage::KEPT).unwrap_or_default());
-    kept::with(list, &clock::day(), &link::write(season, Names::Included))
-        .is_some_and(|list| storage::write(storage::KEPT, &kept::write(&list)))
+/// Puts a season among those that are kept.
+///
+/// # Errors
+/// What is to be said: there is no room, or the browser refuses.
+pub(crate) fn put_aside(season: &Season) -> Result<(), Notice> {
+    let list = storage::read(storage::KEPT).unwrap_or_default();
+    let link = link::write(season, Names::Included);
+    kept::put(&list, &clock::day(), &link, |list| storage::write(storage::KEPT, list))
+}
+
+/// Puts aside what another season takes the place of, if anybody decided anything in it.
+///
+/// # Errors
+/// As [`put_aside`].
+fn make_room(season: &Season) -> Result<(), Notice> {
+    if *season == example() { Ok(()) } else { put_aside(season) }
 }
 
 /// Keeps the address and the storage at the plan; the address at a lesson instead, while one is open.
@@ -146,13 +160,6 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
         storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
         if !storage::write(storage::PLAN, &text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
-        }
-    });
-    use_effect_with(state.aside.clone(), |aside| {
-        if let Some(season) = aside
-            && **season != example()
-        {
-            put_aside(season);
         }
     });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
@@ -175,6 +182,13 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
             Units::Kilograms => "kg",
         };
         storage::write(storage::UNITS, name);
+    });
+    // The last one: that a plan could not be put aside is said over everything else that was refused.
+    let dispatch = state.dispatcher();
+    use_effect_with(state.aside.clone(), move |aside| {
+        if let Some(Err(why)) = aside.as_deref().map(make_room) {
+            dispatch.dispatch(Msg::NotAside(why));
+        }
     });
 }
 

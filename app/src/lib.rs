@@ -7,6 +7,7 @@ pub mod app;
 pub mod components;
 pub mod kept;
 mod look;
+mod message;
 mod notice;
 pub mod plate;
 pub mod platform;
