@@ -46,11 +46,7 @@ fn opened() -> State {
     let (remembered, unreadable) = match remembered() {
         None => (None, None),
         Some(Ok(season)) => (Some(season), None),
-        Some(Err((error, text))) => {
-            // The first edit writes over what was remembered, so what cannot be read is set aside.
-            storage::write(storage::SET_ASIDE, &text);
-            (None, Some(Notice::MemoryRefused(error)))
-        }
+        Some(Err((error, _))) => (None, Some(Notice::MemoryRefused(error))),
     };
     let units = units();
     let fragment = address::fragment();
@@ -108,13 +104,29 @@ pub(crate) fn own() -> Option<Season> {
 /// # Errors
 /// What is to be said: the list is full, or the browser refuses to remember. Then nothing has changed.
 pub(crate) fn adopt(theirs: &Season) -> Result<(), Notice> {
-    let said = |remembered: bool| if remembered { Ok(()) } else { Err(Notice::NotRemembered) };
-    match remembered() {
-        None => {}
-        Some(Ok(mine)) => make_room(&mine)?,
-        Some(Err((_, unreadable))) => said(storage::write(storage::SET_ASIDE, &unreadable))?,
+    if let Some(Ok(mine)) = remembered() {
+        make_room(&mine)?;
     }
-    said(storage::write(storage::PLAN, &link::write(theirs, Names::Included)))
+    if remember_plan(&link::write(theirs, Names::Included)) { Ok(()) } else { Err(Notice::NotRemembered) }
+}
+
+/// Remembers the plan. What stands there and cannot be read is set aside before, and where that is refused it is not
+/// written over. False if the browser refuses either.
+fn remember_plan(text: &str) -> bool {
+    let is_free = match remembered() {
+        Some(Err((_, unreadable))) => storage::write(storage::SET_ASIDE, &unreadable),
+        Some(Ok(_)) | None => true,
+    };
+    is_free && storage::write(storage::PLAN, text)
+}
+
+/// Remembers a text under a name, or says that the browser refuses; false then.
+pub(crate) fn remember(name: &'static str, text: &str, send: &Callback<Msg>) -> bool {
+    let agreed = storage::write(name, text);
+    if !agreed {
+        send.emit(Msg::Say(Notice::NotRemembered));
+    }
+    agreed
 }
 
 /// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
@@ -158,7 +170,7 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
     use_effect_with(state.season.clone(), move |season| {
         let text = link::write(season, Names::Included);
         storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
-        if !storage::write(storage::PLAN, &text) {
+        if !remember_plan(&text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }
     });
@@ -176,12 +188,13 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
             move || drop(waiting)
         },
     );
-    use_effect_with(state.units, |units| {
+    let dispatch = state.dispatcher();
+    use_effect_with(state.units, move |units| {
         let name = match units {
             Units::Pounds => "lb",
             Units::Kilograms => "kg",
         };
-        storage::write(storage::UNITS, name);
+        remember(storage::UNITS, name, &Callback::from(move |message| dispatch.dispatch(message)));
     });
     // The last one: that a plan could not be put aside is said over everything else that was refused.
     let dispatch = state.dispatcher();

@@ -6,7 +6,7 @@ use hindsaddle_model::link;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::app::put_aside;
+use crate::app::{put_aside, remember};
 use crate::components::field::field;
 use crate::kept::{self, Kept};
 use crate::platform::storage;
@@ -31,9 +31,7 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
     let store = {
         let (list, send) = (list.clone(), props.send.clone());
         move |now: Vec<Kept>| {
-            if !storage::write(storage::KEPT, &kept::write(&now)) {
-                send.emit(Msg::Say(Notice::NotRemembered));
-            }
+            remember(storage::KEPT, &kept::write(&now), &send);
             list.set(now);
         }
     };

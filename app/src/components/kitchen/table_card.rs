@@ -13,10 +13,11 @@ use yew::prelude::*;
 
 use super::weigh_box::{WeighBox, Weighs, is_sure};
 use super::{PartProps, scale_card, tick};
+use crate::app::remember;
 use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::platform::{storage, wake};
-use crate::store::State;
+use crate::store::{Msg, State};
 use crate::text;
 use crate::views::scale::{key, of_muscle};
 
@@ -33,9 +34,9 @@ fn read_marks() -> Marks {
     text.lines().filter_map(done).collect()
 }
 
-fn write_marks(marks: &Marks) {
+fn write_marks(marks: &Marks, send: &Callback<Msg>) {
     let lines: Vec<String> = marks.iter().map(|step| format!("{step}\t1")).collect();
-    storage::write(storage::TABLE, &lines.join("\n"));
+    remember(storage::TABLE, &lines.join("\n"), send);
 }
 
 fn id(step: Step) -> &'static str {
@@ -73,6 +74,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     });
     let on_done = {
         let (marks, step, place, last) = (marks.clone(), id(*step), place.clone(), steps.len() - 1);
+        let send = props.send.clone();
         Callback::from(move |done: bool| {
             let mut changed: Marks = marks.iter().filter(|mark| *mark != step).cloned().collect();
             if done {
@@ -82,7 +84,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                     place.set((at + 1).min(last));
                 }
             }
-            write_marks(&changed);
+            write_marks(&changed, &send);
             marks.set(changed);
         })
     };
@@ -91,9 +93,9 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
         Callback::from(move |_: MouseEvent| place.set(to))
     };
     let again = {
-        let (marks, place) = (marks.clone(), place.clone());
+        let (marks, place, send) = (marks.clone(), place.clone(), props.send.clone());
         Callback::from(move |_: MouseEvent| {
-            write_marks(&Marks::new());
+            write_marks(&Marks::new(), &send);
             marks.set(Marks::new());
             place.set(0);
         })

@@ -199,7 +199,7 @@ pub const OPENED_UNKEPT: &str = "Opened, but the plan that was open could not be
 pub const KEPT_FULL: &str = "60 plans are kept, and no more fit. Remove one, or save this one as a file.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
-    "This browser will not remember the plan. It is all in the address: keep the link.";
+    "This browser will not remember it. The plan is all in the address: keep the link.";
 /// Said when a newer build waits.
 pub const NEWER: &str = "A new version is ready. It opens by itself the next time; your plan stays as it is.";
 /// Opens it.

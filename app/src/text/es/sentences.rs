@@ -214,7 +214,7 @@ pub const OPENED_UNKEPT: &str = "Abierto, pero el plan que estaba abierto no se 
 pub const KEPT_FULL: &str = "Hay 60 planes guardados y no caben más. Quita uno, o guarda este como archivo.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
-    "Este navegador no recordará el plan. Está todo en la dirección: guarda el enlace.";
+    "Este navegador no lo recordará. El plan está todo en la dirección: guarda el enlace.";
 /// Said when a newer build waits.
 pub const NEWER: &str = "Hay una versión nueva. Se abrirá sola la próxima vez; tu plan queda igual.";
 /// Opens it.
