@@ -259,6 +259,22 @@ fn everything_is_forgotten_only_when_that_is_meant() {
     assert_eq!(tally(&page), tally(&fresh));
 }
 
+/// What the second memory was just being told does not come back after all of it was forgotten.
+#[test]
+fn what_was_being_written_is_forgotten_too() {
+    let page = Page::open(Screen::PHONE);
+    act::press(&page, Role::Link, "Ahead");
+    page.script("(put => { Cache.prototype.put = async function (...all) { await new Promise(go => setTimeout(go, 1000)); return put.apply(this, all); }; })(Cache.prototype.put); true");
+    act::press(&page, Role::Button, "Season");
+    act::press(&page, Role::Button, "Add an animal cut the same way");
+    act::press(&page, Role::Button, "This device");
+    act::press(&page, Role::Button, "Forget everything on this device");
+    act::press(&page, Role::Button, "Yes, forget it all");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    page.reload();
+    assert_eq!(tally(&page), tally(&Page::open(Screen::PHONE)), "one animal, the example");
+}
+
 #[test]
 fn a_kept_plan_is_duplicated_under_a_name_of_its_own() {
     let page = Page::open(Screen::PHONE);
