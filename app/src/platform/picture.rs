@@ -3,7 +3,7 @@
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{
-    CssStyleRule, CssStyleSheet, Document, HtmlCanvasElement, HtmlImageElement, Url, XmlSerializer,
+    CssStyleRule, CssStyleSheet, Document, Event, HtmlCanvasElement, HtmlImageElement, Url, XmlSerializer,
 };
 
 use super::{files, window};
@@ -120,13 +120,15 @@ fn rules(document: &Document) -> String {
 fn bitmap(document: Document, address: &str, aspect: f64, name: String, then: impl FnOnce(bool) + 'static) {
     let Ok(image) = HtmlImageElement::new() else { return then(false) };
     let drawn = image.clone();
-    let loaded = Closure::once_into_js(move || {
-        let saved =
-            paint(&document, &drawn, aspect).is_some_and(|data| files::download(&document, &data, &name));
+    // One for both ends, of which one comes: it is freed when it is called.
+    let ended = Closure::once_into_js(move |event: Event| {
+        let painted = (event.type_() == "load").then(|| paint(&document, &drawn, aspect)).flatten();
+        let saved = painted.is_some_and(|data| files::download(&document, &data, &name));
         let _ = Url::revoke_object_url(&drawn.src());
         then(saved);
     });
-    image.set_onload(Some(loaded.unchecked_ref()));
+    image.set_onload(Some(ended.unchecked_ref()));
+    image.set_onerror(Some(ended.unchecked_ref()));
     image.set_src(address);
 }
 
