@@ -714,7 +714,7 @@ pub const SAVE_PLAN: &str = "Plan as a file";
 /// Open.
 pub const OPEN_PLAN: &str = "Open a plan file";
 /// What files are for.
-pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link with the names; it opens here and in every later version.";
+pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link, with titles, names and tags only if you tick that; it opens here and in every later version.";
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
 /// Heads of the columns of the CSV file.

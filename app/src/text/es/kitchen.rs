@@ -729,7 +729,7 @@ pub const SAVE_PLAN: &str = "Plan como archivo";
 /// Open.
 pub const OPEN_PLAN: &str = "Abrir un archivo de plan";
 /// What files are for.
-pub const FILES_HINT: &str = "Nada sale de este aparato hasta que lo envíes. Un archivo de plan lleva el enlace con los nombres; se abre aquí y en toda versión posterior.";
+pub const FILES_HINT: &str = "Nada sale de este aparato hasta que lo envíes. Un archivo de plan lleva el enlace, con títulos, nombres y cintillos solo si lo marcas; se abre aquí y en toda versión posterior.";
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "Este archivo es demasiado largo para ser un plan. Tu plan sigue aquí.";
 /// Heads of the columns of the CSV file.
