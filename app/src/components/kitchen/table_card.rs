@@ -14,6 +14,7 @@ use yew::prelude::*;
 use super::weigh_box::{WeighBox, Weighs, is_sure};
 use super::{PartProps, scale_card, tick};
 use crate::app::remember;
+use crate::caution::Caution;
 use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::platform::{storage, wake};
@@ -130,7 +131,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 <WeighBox key={id(*step)} part={props.clone()} {weighs} />
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
                 <p class="hint">{ text::HAND_CAUTION }</p>
-                { for [0, 2, 6].map(|place| text::ALL_CAUTIONS[place]).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
+                { for [Caution::Testing, Caution::OneAnimal, Caution::Gut].map(text::caution).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
             </section>
             <section class="card" aria-label={text::ALL_STEPS}>
                 <h3>{ text::ALL_STEPS }</h3>
