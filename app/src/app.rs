@@ -46,11 +46,7 @@ fn opened() -> State {
     let (remembered, unreadable) = match remembered() {
         None => (None, None),
         Some(Ok(season)) => (Some(season), None),
-        Some(Err((error, text))) => {
-            // The first edit writes over what was remembered, so what cannot be read is set aside.
-            storage::write(storage::SET_ASIDE, &text);
-            (None, Some(Notice::MemoryRefused(error)))
-        }
+        Some(Err((error, _))) => (None, Some(Notice::MemoryRefused(error))),
     };
     let units = units();
     let fragment = address::fragment();
@@ -103,15 +99,34 @@ pub(crate) fn own() -> Option<Season> {
     remembered()?.ok()
 }
 
-/// Makes a plan that was received the one that is worked on; one's own is put aside before. False if the browser refuses
-/// to remember, and then nothing has changed.
-pub(crate) fn adopt(theirs: &Season) -> bool {
-    let aside = match remembered() {
-        None => true,
-        Some(Ok(mine)) => mine == example() || put_aside(&mine),
+/// Makes a plan that was received the one that is worked on; one's own is put aside before.
+///
+/// # Errors
+/// What is to be said: the list is full, or the browser refuses to remember. Then nothing has changed.
+pub(crate) fn adopt(theirs: &Season) -> Result<(), Notice> {
+    if let Some(Ok(mine)) = remembered() {
+        make_room(&mine)?;
+    }
+    if remember_plan(&link::write(theirs, Names::Included)) { Ok(()) } else { Err(Notice::NotRemembered) }
+}
+
+/// Remembers the plan. What stands there and cannot be read is set aside before, and where that is refused it is not
+/// written over. False if the browser refuses either.
+fn remember_plan(text: &str) -> bool {
+    let is_free = match remembered() {
         Some(Err((_, unreadable))) => storage::write(storage::SET_ASIDE, &unreadable),
+        Some(Ok(_)) | None => true,
     };
-    aside && storage::write(storage::PLAN, &link::write(theirs, Names::Included))
+    is_free && storage::write(storage::PLAN, text)
+}
+
+/// Remembers a text under a name, or says that the browser refuses; false then.
+pub(crate) fn remember(name: &'static str, text: &str, send: &Callback<Msg>) -> bool {
+    let agreed = storage::write(name, text);
+    if !agreed {
+        send.emit(Msg::Say(Notice::NotRemembered));
+    }
+    agreed
 }
 
 /// What this window itself had last, if the address is what it wrote or read: an edit reaches the address a moment later
@@ -129,11 +144,22 @@ fn example() -> Season {
     Plan::new(Animal::example()).into()
 }
 
-/// Puts a season among those that are kept; false if there is no room.
-pub(crate) fn put_aside(season: &Season) -> bool {
-    let list = kept::read(&storage::read(storage::KEPT).unwrap_or_default());
-    kept::with(list, &clock::day(), &link::write(season, Names::Included))
-        .is_some_and(|list| storage::write(storage::KEPT, &kept::write(&list)))
+/// Puts a season among those that are kept.
+///
+/// # Errors
+/// What is to be said: there is no room, or the browser refuses.
+pub(crate) fn put_aside(season: &Season) -> Result<(), Notice> {
+    let list = storage::read(storage::KEPT).unwrap_or_default();
+    let link = link::write(season, Names::Included);
+    kept::put(&list, &clock::day(), &link, |list| storage::write(storage::KEPT, list))
+}
+
+/// Puts aside what another season takes the place of, if anybody decided anything in it.
+///
+/// # Errors
+/// As [`put_aside`].
+fn make_room(season: &Season) -> Result<(), Notice> {
+    if *season == example() { Ok(()) } else { put_aside(season) }
 }
 
 /// Keeps the address and the storage at the plan; the address at a lesson instead, while one is open.
@@ -144,15 +170,8 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
     use_effect_with(state.season.clone(), move |season| {
         let text = link::write(season, Names::Included);
         storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
-        if !storage::write(storage::PLAN, &text) {
+        if !remember_plan(&text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
-        }
-    });
-    use_effect_with(state.aside.clone(), |aside| {
-        if let Some(season) = aside
-            && **season != example()
-        {
-            put_aside(season);
         }
     });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
@@ -169,12 +188,20 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
             move || drop(waiting)
         },
     );
-    use_effect_with(state.units, |units| {
+    let dispatch = state.dispatcher();
+    use_effect_with(state.units, move |units| {
         let name = match units {
             Units::Pounds => "lb",
             Units::Kilograms => "kg",
         };
-        storage::write(storage::UNITS, name);
+        remember(storage::UNITS, name, &Callback::from(move |message| dispatch.dispatch(message)));
+    });
+    // The last one: that a plan could not be put aside is said over everything else that was refused.
+    let dispatch = state.dispatcher();
+    use_effect_with(state.aside.clone(), move |aside| {
+        if let Some(Err(why)) = aside.as_deref().map(make_room) {
+            dispatch.dispatch(Msg::NotAside(why));
+        }
     });
 }
 

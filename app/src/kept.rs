@@ -1,6 +1,8 @@
 //! Plans that were put aside: by the reader, or because a link took their place. A list of lines, the latest first;
 //! no browser here.
 
+use crate::notice::Notice;
+
 /// The most that are kept. The oldest are never dropped for a new one: the reader decides.
 pub const MOST_KEPT: usize = 60;
 
@@ -44,6 +46,15 @@ pub fn with(mut list: Vec<Kept>, day: &str, link: &str) -> Option<Vec<Kept>> {
     Some(list)
 }
 
+/// Puts a plan in front of the list in `text`, and has `write` remember it.
+///
+/// # Errors
+/// What is to be said: there is no room, or `write` was refused.
+pub fn put(text: &str, day: &str, link: &str, write: impl FnOnce(&str) -> bool) -> Result<(), Notice> {
+    let list = with(read(text), day, link).ok_or(Notice::KeptFull)?;
+    if write(&self::write(&list)) { Ok(()) } else { Err(Notice::NotRemembered) }
+}
+
 /// The list with a copy of the plan at a place behind it, under a name of its own. None if it is full.
 pub fn with_copy(mut list: Vec<Kept>, place: usize, name: String) -> Option<Vec<Kept>> {
     let copied = list.get(place)?.clone();
@@ -78,6 +89,22 @@ mod tests {
         assert_eq!(with(two.clone(), "2026-11-27", "1abc"), Some(two.clone()));
         assert_eq!(read(&write(&two)), two);
         assert_eq!(read("nonsense").len(), 1);
+    }
+
+    #[test]
+    fn what_cannot_be_kept_says_why() {
+        let full: Vec<String> = (0..MOST_KEPT).map(|number| format!("\t\t{number}")).collect();
+        let full = full.join("\n");
+        assert_eq!(put(&full, "", "one more", |_| true), Err(Notice::KeptFull));
+        assert_eq!(put(&full, "", "7", |_| true), Ok(()), "it is there already");
+        assert_eq!(put("", "", "1abc", |_| false), Err(Notice::NotRemembered));
+        let mut kept = String::new();
+        let write = |text: &str| {
+            text.clone_into(&mut kept);
+            true
+        };
+        assert_eq!(put("", "2026-11-26", "1abc", write), Ok(()));
+        assert_eq!(kept, "2026-11-26\t\t1abc");
     }
 
     #[test]

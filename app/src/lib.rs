@@ -4,9 +4,11 @@
 //! `components` show those, `platform` is the browser, `text` is every sentence, and `app` puts them together.
 
 pub mod app;
+pub mod caution;
 pub mod components;
 pub mod kept;
 mod look;
+mod message;
 mod notice;
 pub mod plate;
 pub mod platform;

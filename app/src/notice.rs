@@ -15,6 +15,8 @@ pub enum Notice {
     LinkOpened,
     /// A plan that was kept is open again; the one before it is kept in its turn.
     KeptOpened,
+    /// Another plan was opened, and the one before it could not be put on the list: it is one step back alone.
+    OpenedUnkept,
     /// The reader's own plan stays open, and the other is kept.
     BothKept,
     /// A link could not be opened.

@@ -1,4 +1,4 @@
-//! The state of the page and everything that can happen to it. No markup, no browser, no clock.
+//! The state of the page, and what each message makes of it. No markup, no browser, no clock.
 //!
 //! `reduce` is pure; what has to reach the address, the storage or the clipboard is an effect of
 //! [`crate::app`] on the state that comes out.
@@ -15,8 +15,8 @@ use hindsaddle_model::season::{Change, Season};
 use yew::Reducible;
 
 pub use crate::look::{Look, Naming, Tool};
+pub use crate::message::Msg;
 pub use crate::notice::Notice;
-use crate::plate::Frame;
 use crate::plate::figure::plate;
 use crate::plate::peel::LAYERS;
 use crate::text::Units;
@@ -121,58 +121,6 @@ impl PartialEq for State {
 /// The season as the text of a link, with its names if those travel.
 pub fn link_of(season: &Season, names_travel: bool) -> String {
     link::write(season, if names_travel { Names::Included } else { Names::LeftOut })
-}
-
-/// Something that happens.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Msg {
-    /// A change of the plan that is shown.
-    Act(Action),
-    /// A change of the season.
-    Season(Change),
-    /// Show another animal.
-    Turn(usize),
-    /// One step back.
-    Undo,
-    /// One step forward again.
-    Redo,
-    /// Pounds or kilograms.
-    Units(Units),
-    /// Another side of the plate.
-    View(View),
-    /// To a region, or back to the whole animal.
-    Zoom(Option<Region>),
-    /// Decide about a muscle, or stop.
-    Pick(Option<Muscle>),
-    /// Decide for both sides or one.
-    Sides(Sides),
-    /// Show how a number was worked out, or stop.
-    Explain(Option<Topic>),
-    /// Closer or farther than a region, by hand; None for the region itself.
-    Lens(Option<Frame>),
-    /// Another side of the animal in the side views.
-    Show(Side),
-    /// A tap means something else.
-    Take(Tool),
-    /// Other names beside the muscles.
-    Naming(Naming),
-    /// How many layers of the outer side are lifted off.
-    Peel(u8),
-    /// The sheets for a class, or back to the plan.
-    ClassSheets(bool),
-    /// A season arrived by link.
-    Open(Rc<Season>),
-    /// Back to the plan whose place a link took; with `both`, the link's is put aside, too.
-    KeepMine {
-        /// Whether the link's plan is kept beside it.
-        both: bool,
-    },
-    /// Say something.
-    Say(Notice),
-    /// Stop saying it.
-    Quiet,
-    /// Whether the title travels with the link.
-    NamesTravel(bool),
 }
 
 impl State {
@@ -310,6 +258,8 @@ impl State {
         let mut past = self.past.clone();
         let step = past.pop()?;
         let mut next = self.on(step.season, step.at);
+        // If it is replaced again, it is put aside again.
+        next.aside = None;
         next.past = past;
         next.future.push(self.step());
         Some(next)
@@ -387,6 +337,12 @@ impl Reducible for State {
                 Some(next) => next,
                 None => return self,
             },
+            Msg::NotAside(why) => {
+                let one_back = self.past.last().map(|step| &step.season);
+                let is_lost_with_the_steps = one_back.is_some() && one_back == self.aside.as_ref();
+                let notice = if is_lost_with_the_steps { Notice::OpenedUnkept } else { why };
+                Self { notice: Some(notice), ..state }
+            }
             Msg::Say(notice) => Self { notice: Some(notice), ..state },
             Msg::Quiet => Self { notice: None, ..state },
             Msg::NamesTravel(names_travel) => Self { names_travel, ..state },
@@ -497,6 +453,24 @@ mod tests {
         let both = opened.reduce(Msg::KeepMine { both: true });
         assert_eq!((&both.season, both.aside.as_ref()), (&mine.season, Some(&theirs)));
         assert_eq!(both.notice, Some(Notice::BothKept));
+    }
+
+    #[test]
+    fn what_could_not_be_put_aside_is_said() {
+        let mine = start().reduce(stew(Muscle::Knuckle));
+        let theirs = start().reduce(stew(Muscle::Neck)).season.clone();
+        let opened = mine.clone().reduce(Msg::Open(theirs));
+        let unkept = opened.clone().reduce(Msg::NotAside(Notice::KeptFull));
+        assert_eq!(unkept.notice, Some(Notice::OpenedUnkept), "mine is a step back and nowhere else");
+        let both = opened.clone().reduce(Msg::KeepMine { both: true });
+        let full = both.reduce(Msg::NotAside(Notice::KeptFull));
+        assert_eq!(full.notice, Some(Notice::KeptFull), "mine is open");
+        let back = unkept.reduce(Msg::KeepMine { both: false });
+        assert_eq!((&back.season, &back.aside), (&mine.season, &None), "it is tried again the next time");
+        let reopened =
+            State::new((*opened.season).clone(), Some((*mine.season).clone()), Units::Pounds, None);
+        let unkept = Rc::new(reopened).reduce(Msg::NotAside(Notice::NotRemembered));
+        assert_eq!(unkept.notice, Some(Notice::OpenedUnkept));
     }
 
     #[test]

@@ -58,7 +58,7 @@ fn page(state: &State, view: View, scene: &Scene, numbers: &Labels, answers: boo
         <section class="class-sheet" aria-label={text::class_title(answers)}>
             <h2>{ text::class_title(answers) }</h2>
             <p class="also">{ text::class_subject(species, view) }</p>
-            if !answers { <p class="name-line">{ text::NAME_LINE }</p> }
+            if !answers { <p>{ text::NAME_LINE }</p> }
             { drawing(scene, numbers, answers) }
             <ol class="blanks">
                 { for numbers.key.iter().map(|muscle| html! {

@@ -121,9 +121,8 @@ pub(in crate::components) fn parts(names: &[&'static str], open: &UseStateHandle
 /// Undo and redo.
 fn turns(state: &State, send: &Callback<Msg>) -> Html {
     let button = |name: &'static str, able: bool, message: Msg, path: &'static str| {
-        let is_redo = message == Msg::Redo;
         let onclick = send.reform(move |_: MouseEvent| message.clone());
-        html! { <button type="button" class={classes!("tool", is_redo.then_some("redo"))} aria-label={name} title={name} disabled={!able} {onclick}>{ turn(path) }</button> }
+        html! { <button type="button" class="tool" aria-label={name} title={name} disabled={!able} {onclick}>{ turn(path) }</button> }
     };
     html! {
         <>

@@ -16,6 +16,7 @@ mod muscle_sheet;
 mod notice_bar;
 mod packing_card;
 mod part_editor;
+mod plan_file;
 mod plate_drawing;
 mod plate_handles;
 mod plate_stage;

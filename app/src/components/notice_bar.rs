@@ -25,6 +25,7 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::Skipped(refusals, product) => text::skipped(refusals, *product),
         Notice::LinkOpened => text::LINK_OPENED.into(),
         Notice::KeptOpened => text::KEPT_OPENED.into(),
+        Notice::OpenedUnkept => text::OPENED_UNKEPT.into(),
         Notice::BothKept => text::BOTH_KEPT.into(),
         Notice::LinkRefused(error) => text::link_error(*error).into(),
         Notice::Lesson(_) => text::LESSON_HERE.into(),

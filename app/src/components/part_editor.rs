@@ -54,7 +54,7 @@ fn choice(props: &PartEditorProps, product: Option<Product>) -> Html {
         <label key={id} class={classes!("choice", format!("is-{id}"), impossible.then_some("impossible"))}>
             <input type="radio" name={props.name.clone()} checked={props.cut.product() == product} disabled={impossible} onchange={on_choose} />
             <span class="choice-mark" aria-hidden="true">{ mark }</span>
-            <span class="choice-label">{ label }</span>
+            <span>{ label }</span>
             if let Verdict::Discouraged(_) = verdict { <span class="choice-note">{ text::POOR }</span> }
             if impossible { <span class="choice-note">{ text::NOT_POSSIBLE }</span> }
         </label>

@@ -101,11 +101,6 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
             dragged.set(None);
         })
     };
-    // The browser took the finger for something of its own: nothing was meant.
-    let onpointercancel = {
-        let dragged = dragged.clone();
-        Callback::from(move |_: PointerEvent| dragged.set(None))
-    };
     let onkeydown = {
         let (percent, is_whole) = (props.percent, all.len() == 1);
         Callback::from(move |event: KeyboardEvent| {
@@ -139,7 +134,7 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
     html! {
         <g {class} role="slider" tabindex="0" aria-label={text::boundary(index + 1, all.len() == 1)} aria-valuemin="1" aria-valuemax="99"
             aria-valuenow={shown.to_string()} aria-valuetext={text::percent_of_length(shown)}
-            {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown}>
+            {onpointerdown} {onpointermove} {onpointerup} onpointercancel={let_go(&dragged)} {onkeydown}>
             <circle class="reach" cx={whole(x)} cy={whole(y)} r={whole(THUMB / props.pixels)} />
             <path d={line} />
             <circle class="knob" cx={whole(x)} cy={whole(y)} r={whole(9.0 / props.pixels)} />
@@ -148,6 +143,12 @@ fn DivisionHandle(props: &DivisionHandleProps) -> Html {
             }
         </g>
     }
+}
+
+/// Ends a drag that the browser took for itself, as for scrolling: nothing has moved.
+fn let_go<T: 'static>(dragged: &UseStateHandle<Option<T>>) -> Callback<PointerEvent> {
+    let dragged = dragged.setter();
+    Callback::from(move |_: PointerEvent| dragged.set(None))
 }
 
 /// Properties of [`WoundHandles`].
@@ -219,11 +220,6 @@ fn WoundHandle(props: &WoundHandleProps) -> Html {
             dragged.set(None);
         })
     };
-    // The browser took the finger for something of its own: nothing was meant.
-    let onpointercancel = {
-        let dragged = dragged.clone();
-        Callback::from(move |_: PointerEvent| dragged.set(None))
-    };
     let onkeydown = {
         let (on_wound, number, wound) = (props.on_wound.clone(), view.place, view.wound);
         Callback::from(move |event: KeyboardEvent| {
@@ -255,7 +251,7 @@ fn WoundHandle(props: &WoundHandleProps) -> Html {
     );
     html! {
         <g class="handle wound-handle" role="button" tabindex="0" aria-label={text::wound_handle(&view.name)}
-            {onpointerdown} {onpointermove} {onpointerup} {onpointercancel} {onkeydown} onclick={|event: MouseEvent| event.stop_propagation()}>
+            {onpointerdown} {onpointermove} {onpointerup} onpointercancel={let_go(&dragged)} {onkeydown} onclick={|event: MouseEvent| event.stop_propagation()}>
             <circle class="reach" cx={whole(x)} cy={whole(y)} r={whole((THUMB / props.pixels).max(view.radius))} />
             if dragged.is_some() { <circle class="rim" cx={whole(x)} cy={whole(y)} r={whole(view.radius)} /> }
             <path d={cross} />

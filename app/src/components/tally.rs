@@ -110,7 +110,7 @@ fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
     html! {
         <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
             <button type="button" class="ledger-row" onclick={explain.clone()}>
-                <span class="ledger-name">{ name }</span>
+                <span>{ name }</span>
                 <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><path class="goes-on" d={format!("M0 0H{goes_on}V10H0Z")} /><path d={format!("M{goes_on} 0h{part}v10h-{part}Z")} /></svg>
                 <span class="ledger-mass">{ &row.mass }</span>
                 <span class="ends">{ &row.ends }</span>

@@ -48,12 +48,17 @@ pub fn is_one_file() -> bool {
     window().and_then(|window| window.location().protocol().ok()).is_some_and(|protocol| protocol == "file:")
 }
 
-/// Whether the page of this name is open. Some hosts serve a page without its ending.
+/// Whether the page of this name is open.
 pub fn is_page(name: &str) -> bool {
     let Some(place) = window().map(|window| window.location()) else { return false };
     let (path, asked) = (place.pathname().unwrap_or_default(), place.search().unwrap_or_default());
-    let bare = |name: &str| name.trim_end_matches(".html").to_owned();
-    path.rsplit('/').next().map(bare) == Some(bare(name)) || asked.strip_prefix('?') == Some(&bare(name))
+    is_called(name, &path, &asked)
+}
+
+/// Whether a path, or what stands behind its question mark, is the page of this name. Some hosts leave its ending out.
+fn is_called(name: &str, path: &str, asked: &str) -> bool {
+    let plain = |name: &str| name.trim_end_matches(".html").to_owned();
+    path.rsplit('/').next().map(plain) == Some(plain(name)) || asked.strip_prefix('?') == Some(&*plain(name))
 }
 
 /// Goes to an address.
@@ -74,4 +79,18 @@ pub fn reload() {
 pub fn on_change(then: impl Fn(String) + 'static) -> Option<EventListener> {
     let window = window()?;
     Some(EventListener::new(&window, "hashchange", move |_| then(fragment())))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_page_is_known_with_its_ending_and_without() {
+        let is_read = |path, asked| is_called("read.html", path, asked);
+        assert!(is_read("/read.html", "") && is_read("/deer/read", "") && is_read("/single.html", "?read"));
+        assert!(
+            !is_read("/", "") && !is_read("/read/kitchen.html", "") && !is_read("/kitchen.html", "?learn")
+        );
+    }
 }

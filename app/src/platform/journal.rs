@@ -3,6 +3,7 @@
 //! write it belongs to; `assets/boot.js` puts back what is newer than the first memory has.
 
 use std::cell::{Cell, RefCell};
+use std::pin::Pin;
 
 use gloo::timers::callback::Timeout;
 use wasm_bindgen::{JsCast, JsValue};
@@ -23,8 +24,10 @@ thread_local! {
     static WAITING: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
     /// Whether it is being written.
     static WRITING: Cell<bool> = const { Cell::new(false) };
-    /// Whether all was forgotten: what the page still says before it goes must not make the memory again.
+    /// Whether all of it is being forgotten: nothing is written until it is gone.
     static FORGOTTEN: Cell<bool> = const { Cell::new(false) };
+    /// What forgets it once the writer has ended.
+    static AFTER_WRITING: RefCell<Option<Pin<Box<dyn Future<Output = ()>>>>> = const { RefCell::new(None) };
 }
 
 /// Where there is one: pages of an insecure address have none.
@@ -49,12 +52,18 @@ pub(super) fn write(name: &'static str, text: String) {
             let _ = put(&caches, name, &text).await;
         }
         WRITING.set(false);
+        if let Some(forgetting) = AFTER_WRITING.take() {
+            forgetting.await;
+        }
     };
     Timeout::new(AFTER_PAINTING, || spawn_local(all)).forget();
 }
 
 async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValue> {
     let cache: Cache = JsFuture::from(caches.open(JOURNAL)).await?.unchecked_into();
+    if FORGOTTEN.get() {
+        return Ok(());
+    }
     JsFuture::from(cache.put_with_str(name, &Response::new_with_opt_str(Some(text))?)).await?;
     Ok(())
 }
@@ -63,11 +72,17 @@ async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValu
 pub(super) fn forget(then: impl FnOnce() + 'static) {
     FORGOTTEN.set(true);
     WAITING.with_borrow_mut(Vec::clear);
-    let forgotten = caches().map(|caches| JsFuture::from(caches.delete(JOURNAL)));
-    spawn_local(async move {
-        if let Some(forgotten) = forgotten {
-            let _ = forgotten.await;
+    let forgetting = async move {
+        if let Some(caches) = caches() {
+            let _ = JsFuture::from(caches.delete(JOURNAL)).await;
         }
+        FORGOTTEN.set(false);
         then();
-    });
+    };
+    // What the writer has handed over already would come back after the deletion, so that waits for it.
+    if WRITING.get() {
+        AFTER_WRITING.set(Some(Box::pin(forgetting)));
+    } else {
+        spawn_local(forgetting);
+    }
 }

@@ -120,10 +120,10 @@ fn rules(document: &Document) -> String {
 fn bitmap(document: Document, address: &str, aspect: f64, name: String, then: impl FnOnce(bool) + 'static) {
     let Ok(image) = HtmlImageElement::new() else { return then(false) };
     let drawn = image.clone();
-    // One of the two is called, and then neither again.
+    // One for both ends, of which one comes: it is freed when it is called.
     let ended = Closure::once_into_js(move |event: Event| {
-        let saved = event.type_() == "load"
-            && paint(&document, &drawn, aspect).is_some_and(|data| files::download(&document, &data, &name));
+        let painted = (event.type_() == "load").then(|| paint(&document, &drawn, aspect)).flatten();
+        let saved = painted.is_some_and(|data| files::download(&document, &data, &name));
         let _ = Url::revoke_object_url(&drawn.src());
         then(saved);
     });

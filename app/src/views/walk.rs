@@ -3,6 +3,7 @@
 use hindsaddle_model::anatomy::{Muscle, View};
 use hindsaddle_model::order::Why;
 
+use crate::caution::Caution;
 use crate::text;
 
 /// A step of it.
@@ -13,18 +14,27 @@ pub struct WalkStep {
     pub muscles: &'static [Muscle],
     /// The reasons of the working order that this step is about, in their order.
     pub order: &'static [Why],
-    /// The cautions of [`text::ALL_CAUTIONS`] that belong to it, by place.
-    pub cautions: &'static [usize],
+    /// The cautions that belong to it.
+    pub cautions: &'static [Caution],
+    /// Whether the hand that holds the meat is in the way of the knife.
+    pub knife: bool,
 }
 
 /// Every step, as many as [`text::WALK`] has words for.
 pub static STEPS: [WalkStep; 10] = [
-    WalkStep { view: View::Outer, muscles: &[], order: &[], cautions: &[0, 3, 7] },
+    WalkStep {
+        view: View::Outer,
+        muscles: &[],
+        order: &[],
+        cautions: &[Caution::Testing, Caution::Tag, Caution::Cold],
+        knife: false,
+    },
     WalkStep {
         view: View::Inner,
         muscles: &[Muscle::Tenderloin, Muscle::Skirt],
         order: &[Why::DriesFirst],
-        cautions: &[6],
+        cautions: &[Caution::Gut],
+        knife: false,
     },
     WalkStep {
         view: View::Outer,
@@ -37,9 +47,16 @@ pub static STEPS: [WalkStep; 10] = [
             Muscle::Cape,
         ],
         order: &[],
-        cautions: &[KNIFE],
+        cautions: &[],
+        knife: true,
     },
-    WalkStep { view: View::Above, muscles: &[Muscle::Backstrap], order: &[], cautions: &[1] },
+    WalkStep {
+        view: View::Above,
+        muscles: &[Muscle::Backstrap],
+        order: &[],
+        cautions: &[Caution::PartsLeftOut],
+        knife: false,
+    },
     WalkStep {
         view: View::Outer,
         muscles: &[
@@ -51,29 +68,39 @@ pub static STEPS: [WalkStep; 10] = [
             Muscle::FlankSheets,
         ],
         order: &[],
-        cautions: &[5, 6, 1],
+        cautions: &[Caution::BulletPath, Caution::Gut, Caution::PartsLeftOut],
+        knife: false,
     },
-    WalkStep { view: View::Outer, muscles: &HIND_LEG, order: &[], cautions: &[KNIFE] },
-    WalkStep { view: View::Outer, muscles: &HIND_LEG, order: &[], cautions: &[1, KNIFE] },
+    WalkStep { view: View::Outer, muscles: &HIND_LEG, order: &[], cautions: &[], knife: true },
+    WalkStep {
+        view: View::Outer,
+        muscles: &HIND_LEG,
+        order: &[],
+        cautions: &[Caution::PartsLeftOut],
+        knife: true,
+    },
     WalkStep {
         view: View::Above,
         muscles: &[Muscle::Backstrap, Muscle::Sirloin],
         order: &[Why::ChoiceWhileFresh, Why::SlicesNext, Why::RoastsNext, Why::CubesNext],
-        cautions: &[KNIFE],
+        cautions: &[],
+        knife: true,
     },
     WalkStep {
         view: View::Outer,
         muscles: &[Muscle::Cape, Muscle::Brisket, Muscle::RibMeat, Muscle::FlankSteak, Muscle::FlankSheets],
         order: &[Why::TrimToTheTub, Why::GrindLast],
-        cautions: &[GRINDER, 5],
+        cautions: &[Caution::GrinderAndKnife, Caution::BulletPath],
+        knife: false,
     },
-    WalkStep { view: View::Outer, muscles: &[], order: &[], cautions: &[11, 2, 9] },
+    WalkStep {
+        view: View::Outer,
+        muscles: &[],
+        order: &[],
+        cautions: &[Caution::Freezing, Caution::OneAnimal, Caution::Cooking],
+        knife: false,
+    },
 ];
-
-/// The place of the caution of grinder and knife; at the knife [`text::HAND_CAUTION`] says it.
-const GRINDER: usize = 10;
-/// In the place of a caution: the hand that holds the meat.
-const KNIFE: usize = usize::MAX;
 
 const HIND_LEG: [Muscle; 6] = [
     Muscle::BottomRound,
@@ -86,12 +113,13 @@ const HIND_LEG: [Muscle; 6] = [
 
 /// What can hurt at a step, and what is asked of the agencies: about what, and what is said.
 pub fn cautions(step: &WalkStep) -> Vec<(&'static str, &'static str)> {
-    let caution = |place: &usize| match *place {
-        KNIFE => (text::KNIFE, text::HAND_CAUTION),
-        GRINDER => (text::ALL_CAUTIONS[GRINDER].0, text::GRIND_CAUTION),
-        place => text::ALL_CAUTIONS[place],
+    // At the grinder and at the knife there are shorter words.
+    let caution = |caution: &Caution| match (*caution, text::caution(*caution)) {
+        (Caution::GrinderAndKnife, (about, _)) => (about, text::GRIND_CAUTION),
+        (_, whole) => whole,
     };
-    step.cautions.iter().map(caution).collect()
+    let knife = step.knife.then_some((text::KNIFE, text::HAND_CAUTION));
+    step.cautions.iter().map(caution).chain(knife).collect()
 }
 
 /// The step a device remembers: none of its text is a step of nothing.
@@ -135,12 +163,22 @@ mod tests {
             let said = cautions(step);
             assert!(!said.is_empty());
             for (about, _) in said.iter().filter(|(about, _)| *about != text::KNIFE) {
-                assert!(text::ALL_CAUTIONS.iter().any(|(other, _)| other == about), "{about}");
+                assert!(Caution::ALL.into_iter().any(|other| text::caution(other).0 == *about), "{about}");
             }
         }
         let all: Vec<&str> = STEPS.iter().flat_map(cautions).map(|(_, says)| says).collect();
-        for place in [0, 1, 2, 3, 5, 6, 7, 9, 11] {
-            assert!(all.contains(&text::ALL_CAUTIONS[place].1), "{}", text::ALL_CAUTIONS[place].0);
+        for caution in [
+            Caution::Testing,
+            Caution::PartsLeftOut,
+            Caution::OneAnimal,
+            Caution::Tag,
+            Caution::BulletPath,
+            Caution::Gut,
+            Caution::Cold,
+            Caution::Cooking,
+            Caution::Freezing,
+        ] {
+            assert!(all.contains(&text::caution(caution).1), "{caution:?}");
         }
         assert!(all.contains(&text::HAND_CAUTION) && all.contains(&text::GRIND_CAUTION));
     }

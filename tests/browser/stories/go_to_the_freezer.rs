@@ -141,6 +141,7 @@ fn packages_and_plan_go_out_as_files_and_the_plan_comes_back() {
     let rows: Vec<csv::StringRecord> = reader.records().map(|row| row.expect("a row")).collect();
     assert!(rows.len() > 30, "{}", rows.len());
     assert_eq!(&rows[0][9], "'=HYPERLINK(1)", "a name is no formula");
+    act::press(&page, Role::Checkbox, "Titles, names and tags, too");
     act::press(&page, Role::Button, "Plan as a file");
     folder.saved(&page, "hindsaddle-plan.txt", "\n");
     // Another browser, with another plan, opens the file.

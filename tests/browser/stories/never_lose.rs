@@ -64,6 +64,18 @@ fn spoiled_memory_is_put_aside_and_said() {
     }
 }
 
+/// Where there is no room to set it aside, it stays where it is.
+#[test]
+fn spoiled_memory_is_never_written_over() {
+    let page = Page::open(Screen::DESKTOP);
+    page.script("localStorage.setItem('hindsaddle.plan', '1nonsense'); sessionStorage.clear(); history.replaceState(null, '', location.pathname); true");
+    page.reload();
+    page.script("localStorage.removeItem('hindsaddle.set_aside'); localStorage.setItem('hindsaddle.plan', '1nonsense'); (set => { Storage.prototype.setItem = function (name, text) { if (name === 'hindsaddle.set_aside') throw new DOMException('full', 'QuotaExceededError'); return set.call(this, name, text); }; })(Storage.prototype.setItem); true");
+    act::choose(&page, "Knuckle becomes", "Grind");
+    see::says(&page, Role::Alert, Name::Any, "will not remember");
+    assert_eq!(page.script("localStorage.getItem('hindsaddle.plan')").as_str(), Some("1nonsense"));
+}
+
 #[test]
 fn a_full_memory_is_said_and_the_address_has_the_plan() {
     let page = Page::open(Screen::DESKTOP);
@@ -72,7 +84,12 @@ fn a_full_memory_is_said_and_the_address_has_the_plan() {
         "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; true",
     );
     act::choose(&page, "Knuckle becomes", "Grind");
-    see::says(&page, Role::Alert, Name::Any, "It is all in the address");
+    see::says(&page, Role::Alert, Name::Any, "is all in the address");
+    // What is no part of the plan says so, too.
+    act::press(&page, Role::Button, "Dismiss");
+    act::press(&page, Role::Button, "kg");
+    see::says(&page, Role::Alert, Name::Any, "will not remember");
+    act::press(&page, Role::Button, "lb");
     let edited = tally(&page);
     page.until("the plan in the address", || {
         let fragment = page.fragment();
@@ -240,6 +257,22 @@ fn everything_is_forgotten_only_when_that_is_meant() {
     assert_eq!(tally(&page), tally(&fresh), "the example is back");
     page.reload();
     assert_eq!(tally(&page), tally(&fresh));
+}
+
+/// What the second memory was just being told does not come back after all of it was forgotten.
+#[test]
+fn what_was_being_written_is_forgotten_too() {
+    let page = Page::open(Screen::PHONE);
+    act::press(&page, Role::Link, "Ahead");
+    page.script("(put => { Cache.prototype.put = async function (...all) { await new Promise(go => setTimeout(go, 1000)); return put.apply(this, all); }; })(Cache.prototype.put); true");
+    act::press(&page, Role::Button, "Season");
+    act::press(&page, Role::Button, "Add an animal cut the same way");
+    act::press(&page, Role::Button, "This device");
+    act::press(&page, Role::Button, "Forget everything on this device");
+    act::press(&page, Role::Button, "Yes, forget it all");
+    see::shown(&page, Role::Heading, "Hindsaddle");
+    page.reload();
+    assert_eq!(tally(&page), tally(&Page::open(Screen::PHONE)), "one animal, the example");
 }
 
 #[test]

@@ -87,6 +87,19 @@ fn both_are_kept() {
 }
 
 #[test]
+fn a_full_list_is_said_and_nothing_is_replaced() {
+    let (link, _) = theirs();
+    let (page, mine, _) = reader(Screen::DESKTOP, &link);
+    page.script("localStorage.setItem('hindsaddle.kept', Array.from({ length: 60 }, (_, place) => '2026-11-26\\t\\t' + place).join('\\n')); true");
+    for choice in ["Keep both", "Open theirs"] {
+        act::press(&page, Role::Button, choice);
+        see::says(&page, Role::Alert, Name::Any, "60 plans are kept");
+        act::press(&page, Role::Button, "Dismiss");
+    }
+    assert_eq!(format!("#{}", remembered(&page)), mine);
+}
+
+#[test]
 fn who_has_no_plan_plans_on_from_it() {
     let (link, says) = theirs();
     let page = Page::open_at(Screen::PHONE, &format!("read.html{link}"));

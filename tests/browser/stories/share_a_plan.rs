@@ -97,3 +97,16 @@ fn a_link_takes_no_plan_away() {
     // And the one that had to go for it is kept in its turn.
     assert_eq!(see::count(&page, Role::Button, "Open"), 2);
 }
+
+/// Sixty plans are kept: another is opened all the same, and what is said of one's own is true.
+#[test]
+fn a_full_list_is_said_and_undo_is_the_way_back() {
+    let page = Page::open(Screen::DESKTOP);
+    act::choose(&page, "Knuckle becomes", "Stew");
+    let mine = page.fragment_of_plan();
+    page.script("localStorage.setItem('hindsaddle.kept', Array.from({ length: 60 }, (_, place) => '2026-11-26\\t\\t' + place).join('\\n')); true");
+    page.go_to("#1DCBVDKh____-izo");
+    see::says(&page, Role::Alert, Name::Any, "could not be kept");
+    act::press(&page, Role::Button, "Undo");
+    assert_eq!(page.fragment_of_plan(), mine);
+}

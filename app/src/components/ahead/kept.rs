@@ -6,9 +6,9 @@ use hindsaddle_model::link;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::app::put_aside;
+use crate::app::{put_aside, remember};
 use crate::components::field::field;
-use crate::kept::{self, Kept, MOST_KEPT};
+use crate::kept::{self, Kept};
 use crate::platform::storage;
 use crate::store::{Msg, Notice};
 use crate::text;
@@ -31,24 +31,17 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
     let store = {
         let (list, send) = (list.clone(), props.send.clone());
         move |now: Vec<Kept>| {
-            if !storage::write(storage::KEPT, &kept::write(&now)) {
-                send.emit(Msg::Say(Notice::NotRemembered));
-            }
+            remember(storage::KEPT, &kept::write(&now), &send);
             list.set(now);
         }
     };
     let on_keep = {
         let (list, season, send) = (list.clone(), props.state.season.clone(), props.send.clone());
         Callback::from(move |_: MouseEvent| {
-            if put_aside(&season) {
+            match put_aside(&season) {
                 // Whoever keeps plans wants them to stay: now is the moment to ask the browser not to clear them.
-                storage::persist(|_| ());
-            } else {
-                send.emit(Msg::Say(if read().len() < MOST_KEPT {
-                    Notice::NotRemembered
-                } else {
-                    Notice::KeptFull
-                }));
+                Ok(()) => storage::persist(|_| ()),
+                Err(why) => send.emit(Msg::Say(why)),
             }
             list.set(read());
         })
@@ -95,12 +88,12 @@ pub(super) fn KeptPlans(props: &PartProps) -> Html {
             let open = props.state.season.clone();
             Callback::from(move |_: MouseEvent| {
                 // What has to go is put aside by itself, too; here the list shows it at once.
-                put_aside(&open);
+                let room = put_aside(&open);
                 list.set(read());
                 match &season {
                     Ok(season) => {
                         send.emit(Msg::Open(Rc::new(season.clone())));
-                        send.emit(Msg::Say(Notice::KeptOpened));
+                        send.emit(room.map_or_else(Msg::NotAside, |()| Msg::Say(Notice::KeptOpened)));
                     }
                     Err(error) => send.emit(Msg::Say(Notice::LinkRefused(*error))),
                 }

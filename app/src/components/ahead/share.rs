@@ -7,7 +7,8 @@ use super::PartProps;
 use crate::components::code::Code;
 use crate::components::controls::{Choosable, Segments};
 use crate::components::field::tick;
-use crate::platform::{address, clipboard, files, screen, share};
+use crate::components::plan_file::save_plan;
+use crate::platform::{address, clipboard, screen, share};
 use crate::store::{Msg, Notice};
 use crate::text;
 use crate::views::season::what_travels;
@@ -44,10 +45,8 @@ pub(super) fn Share(props: &PartProps) -> Html {
         Callback::from(move |_: MouseEvent| share::offer(text::page(0), &of_plan))
     };
     let on_file = {
-        let link = link.clone();
-        props.send.reform(move |_: MouseEvent| {
-            Msg::Say(Notice::saved(files::save("hindsaddle-plan.txt", "text/plain", &format!("{link}\n"))))
-        })
+        let state = state.clone();
+        props.send.reform(move |_: MouseEvent| save_plan(&state))
     };
     html! {
         <section class="card" aria-label={text::SHARE}>

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::caution::Caution;
 use crate::text;
 
 /// The page.
@@ -10,8 +11,8 @@ pub(super) fn view() -> Html {
         <section class="card" aria-label={text::CAUTIONS}>
             <h2>{ text::CAUTIONS }</h2>
             <dl class="cautions">
-                { for text::ALL_CAUTIONS.iter().map(|(about, says)| html! {
-                    <div key={*about}><dt>{ *about }</dt><dd>{ *says }</dd></div>
+                { for Caution::ALL.map(text::caution).into_iter().map(|(about, says)| html! {
+                    <div key={about}><dt>{ about }</dt><dd>{ says }</dd></div>
                 }) }
             </dl>
             <p class="answer">{ text::CAUTION_FOOT }</p>

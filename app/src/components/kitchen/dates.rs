@@ -5,6 +5,7 @@ use hindsaddle_model::ics::{Reminder, Stamp, Whose, calendar};
 use yew::prelude::*;
 
 use super::{PartProps, field};
+use crate::caution::Caution;
 use crate::platform::{clock, files};
 use crate::store::{Msg, Notice};
 use crate::text;
@@ -28,8 +29,8 @@ pub(super) fn view(props: &PartProps) -> Html {
             </div>
             { table(props) }
             <p class="hint">{ text::QUALITY }</p>
-            <p class="hint">{ text::ALL_CAUTIONS[0].1 }</p>
-            <p class="hint">{ text::ALL_CAUTIONS[4].1 }{ " " }{ text::ALL_CAUTIONS[14].1 }</p>
+            <p class="hint">{ text::caution(Caution::Testing).1 }</p>
+            <p class="hint">{ text::caution(Caution::Selling).1 }{ " " }{ text::caution(Caution::Organs).1 }</p>
         </section>
     }
 }

@@ -3,10 +3,11 @@
 use std::rc::Rc;
 
 use hindsaddle_model::csv::csv;
-use hindsaddle_model::link::{self, LONGEST, Names};
+use hindsaddle_model::link::{self, LONGEST};
 use yew::prelude::*;
 
-use super::PartProps;
+use super::{PartProps, tick};
+use crate::components::plan_file::save_plan;
 use crate::platform::files;
 use crate::store::{Msg, Notice};
 use crate::text;
@@ -19,11 +20,9 @@ pub(super) fn view(props: &PartProps) -> Html {
     let save_csv = props.send.reform(move |_: MouseEvent| {
         said(files::save("hindsaddle-packages.csv", "text/csv", &csv(rows(&all))))
     });
-    let season = props.state.season.clone();
-    let save_plan = props.send.reform(move |_: MouseEvent| {
-        let text = format!("{}\n", link::write(&season, Names::Included));
-        said(files::save("hindsaddle-plan.txt", "text/plain", &text))
-    });
+    let state = props.state.clone();
+    let on_plan = props.send.reform(move |_: MouseEvent| save_plan(&state));
+    let on_names = props.send.reform(Msg::NamesTravel);
     let send = props.send.clone();
     let on_open = Callback::from(move |event: Event| {
         let send = send.clone();
@@ -39,9 +38,10 @@ pub(super) fn view(props: &PartProps) -> Html {
         <section class="card" aria-label={text::FILES}>
             <h2>{ text::FILES }</h2>
             <p>{ text::FILES_HINT }</p>
+            { tick(text::NAMES_TRAVEL, props.state.names_travel, &on_names) }
             <div class="saves">
                 <button type="button" class="tool" onclick={save_csv}>{ text::SAVE_CSV }</button>
-                <button type="button" class="tool" onclick={save_plan}>{ text::SAVE_PLAN }</button>
+                <button type="button" class="tool" onclick={on_plan}>{ text::SAVE_PLAN }</button>
             </div>
             <label class="field"><span class="field-label">{ text::OPEN_PLAN }</span><input type="file" accept=".txt,text/plain" onchange={on_open} /></label>
         </section>

@@ -7,6 +7,7 @@ use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
 use super::{PartProps, field};
+use crate::caution::Caution;
 use crate::components::controls::{Choice, Choosable};
 use crate::text::{self, Units};
 use crate::views::kitchen::ground;
@@ -87,7 +88,7 @@ pub(super) fn Grinder(props: &PartProps) -> Html {
             </div>
             { result(props, &price) }
             <p class="caution">{ text::GRIND_CAUTION }</p>
-            <p class="hint">{ text::ALL_CAUTIONS[9].1 }</p>
+            <p class="hint">{ text::caution(Caution::Cooking).1 }</p>
             <p class="hint">{ text::NO_CURE }</p>
         </section>
     }

@@ -9,10 +9,12 @@ use hindsaddle_model::units::Length;
 use yew::prelude::*;
 
 use super::{PartProps, field, tick};
+use crate::app::remember;
 use crate::components::code::Code;
 use crate::components::controls::{Choice, Choosable, Stepper};
 use crate::plate::whole;
 use crate::platform::{address, picture, storage};
+use crate::store::Msg;
 use crate::text;
 use crate::views::kitchen::Packed;
 use crate::views::label_text::placed;
@@ -55,11 +57,11 @@ impl Settings {
         }
     }
 
-    fn write(&self) {
+    fn write(&self, send: &Callback<Msg>) {
         let flags = u8::from(self.frames) + 2 * u8::from(self.with_code) + 4 * u8::from(self.blank_weight);
         let Nudge { across, down } = self.nudge;
         let head = format!("{}\n{}\n{across}\n{down}\n{flags}\n", self.sheet, self.start);
-        storage::write(storage::LABELS, &(head + &self.own.join("\n")));
+        remember(storage::LABELS, &(head + &self.own.join("\n")), send);
     }
 
     fn own(&self, place: usize) -> f64 {
@@ -155,22 +157,22 @@ pub(super) fn Labels(props: &PartProps) -> Html {
                 } }
                 <button type="button" class="tool" disabled={layout.is_err()} onclick={|_: MouseEvent| picture::print()}>{ text::PRINT_LABELS }</button>
                 <p class="hint">{ text::PRINT_HINT }</p>
-                { controls(&settings) }
+                { controls(&settings, &props.send) }
             </section>
             if let (Ok(layout), Ok(pages)) = (&layout, &pages) { { sheets(props, &settings, layout, &labels, pages) } }
         </>
     }
 }
 
-fn controls(settings: &UseStateHandle<Settings>) -> Html {
+fn controls(settings: &UseStateHandle<Settings>, send: &Callback<Msg>) -> Html {
     // Each control changes a copy of what is now set.
     macro_rules! on {
         ($value:ident: $kind:ty => |$now:ident| $change:expr) => {{
-            let settings = settings.clone();
+            let (settings, send) = (settings.clone(), send.clone());
             Callback::from(move |$value: $kind| {
                 let mut $now = (*settings).clone();
                 $change;
-                $now.write();
+                $now.write(&send);
                 settings.set($now);
             })
         }};

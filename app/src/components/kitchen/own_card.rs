@@ -5,6 +5,7 @@ use hindsaddle_model::plan::Action;
 use yew::prelude::*;
 
 use super::{PartProps, button, row, tick};
+use crate::app::remember;
 use crate::platform::{files, storage};
 use crate::store::{Msg, Notice};
 use crate::text;
@@ -23,9 +24,7 @@ pub(super) fn OwnCard(props: &PartProps) -> Html {
     let write = {
         let (animals, send) = (animals.clone(), props.send.clone());
         move |now: Vec<Animal>| {
-            if !storage::write(storage::OWN, &own::write(&now)) {
-                send.emit(Msg::Say(Notice::NotRemembered));
-            }
+            remember(storage::OWN, &own::write(&now), &send);
             animals.set(read());
         }
     };

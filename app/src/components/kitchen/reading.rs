@@ -100,20 +100,16 @@ fn choices(theirs: &Rc<Season>, send: &Callback<Msg>) -> Html {
     let mine = own();
     let open = {
         let (theirs, send) = (theirs.clone(), send.clone());
-        Callback::from(move |_: MouseEvent| {
-            if adopt(&theirs) {
-                address::go(&address::of_plan(&link_of(&theirs, false)));
-            } else {
-                send.emit(Msg::Say(Notice::NotRemembered));
-            }
+        Callback::from(move |_: MouseEvent| match adopt(&theirs) {
+            Ok(()) => address::go(&address::of_plan(&link_of(&theirs, false))),
+            Err(why) => send.emit(Msg::Say(why)),
         })
     };
     let home = Callback::from(|_: MouseEvent| go_home());
     let both = {
         let (theirs, send) = (theirs.clone(), send.clone());
         Callback::from(move |_: MouseEvent| {
-            let kept = put_aside(&theirs);
-            send.emit(Msg::Say(if kept { Notice::BothKept } else { Notice::NotRemembered }));
+            send.emit(Msg::Say(put_aside(&theirs).err().unwrap_or(Notice::BothKept)));
         })
     };
     let button = |label: &'static str, main: bool, onclick: &Callback<MouseEvent>| {

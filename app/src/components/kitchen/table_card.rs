@@ -13,10 +13,12 @@ use yew::prelude::*;
 
 use super::weigh_box::{WeighBox, Weighs, is_sure};
 use super::{PartProps, scale_card, tick};
+use crate::app::remember;
+use crate::caution::Caution;
 use crate::components::plate_drawing::silhouette;
 use crate::plate::figure::plate;
 use crate::platform::{focus, storage, wake};
-use crate::store::State;
+use crate::store::{Msg, State};
 use crate::text;
 use crate::views::scale::{key, of_muscle};
 
@@ -33,9 +35,9 @@ fn read_marks() -> Marks {
     text.lines().filter_map(done).collect()
 }
 
-fn write_marks(marks: &Marks) {
+fn write_marks(marks: &Marks, send: &Callback<Msg>) {
     let lines: Vec<String> = marks.iter().map(|step| format!("{step}\t1")).collect();
-    storage::write(storage::TABLE, &lines.join("\n"));
+    remember(storage::TABLE, &lines.join("\n"), send);
 }
 
 fn id(step: Step) -> &'static str {
@@ -76,6 +78,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
     });
     let on_done = {
         let (marks, step, place, last) = (marks.clone(), id(*step), place.clone(), steps.len() - 1);
+        let send = props.send.clone();
         Callback::from(move |done: bool| {
             let mut changed: Marks = marks.iter().filter(|mark| *mark != step).cloned().collect();
             if done {
@@ -86,7 +89,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                     focus::reveal(CARD);
                 }
             }
-            write_marks(&changed);
+            write_marks(&changed, &send);
             marks.set(changed);
         })
     };
@@ -98,9 +101,9 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
         })
     };
     let again = {
-        let (marks, place) = (marks.clone(), place.clone());
+        let (marks, place, send) = (marks.clone(), place.clone(), props.send.clone());
         Callback::from(move |_: MouseEvent| {
-            write_marks(&Marks::new());
+            write_marks(&Marks::new(), &send);
             marks.set(Marks::new());
             place.set(0);
         })
@@ -135,7 +138,7 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 <WeighBox key={id(*step)} part={props.clone()} {weighs} />
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
                 <p class="hint">{ text::HAND_CAUTION }</p>
-                { for [0, 2, 6].map(|place| text::ALL_CAUTIONS[place]).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
+                { for [Caution::Testing, Caution::OneAnimal, Caution::Gut].map(text::caution).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
             </section>
             <section class="card" aria-label={text::ALL_STEPS}>
                 <h3>{ text::ALL_STEPS }</h3>

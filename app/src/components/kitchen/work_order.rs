@@ -8,6 +8,7 @@ use hindsaddle_model::product::Product;
 use yew::prelude::*;
 
 use super::PartProps;
+use crate::caution::Caution;
 use crate::components::small_plate::small_plate;
 use crate::platform::picture;
 use crate::store::State;
@@ -48,7 +49,7 @@ pub(super) fn view(props: &PartProps) -> Html {
                 <span key={product.id()}>{ text::product(product) }{ ": " }{ pack_rule(plan.packing().rule(product), units) }{ ", " }{ text::wrap(kitchen.wrapping.by[product as usize]) }{ ". " }</span>
             }) }</p>
             <p class="caution">{ text::SHOT_CAUTION }</p>
-            <p class="hint">{ text::ALL_CAUTIONS[3].1 }{ " " }{ text::ALL_CAUTIONS[4].1 }</p>
+            <p class="hint">{ text::caution(Caution::Tag).1 }{ " " }{ text::caution(Caution::Selling).1 }</p>
             <p class="notes">{ text::NOTES }</p>
             <p class="hint">{ text::ESTIMATES }</p>
         </section>

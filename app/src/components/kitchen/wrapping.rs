@@ -6,6 +6,7 @@ use hindsaddle_model::wrap::{Need, Wrap};
 use yew::prelude::*;
 
 use super::{PartProps, field};
+use crate::app::remember;
 use crate::components::controls::{Choice, Choosable};
 use crate::platform::storage;
 use crate::text;
@@ -54,18 +55,18 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
                 <thead><tr><td></td><th scope="col">{ text::NEEDED }</th><th scope="col">{ text::HAVE }</th><th scope="col">{ text::TO_BUY }</th></tr></thead>
                 <tbody>
                     { for rows.iter().map(|row| {
-                        let (have, place) = (have.clone(), row.place);
+                        let (typed, have, place, send) = (&have[row.place], have.clone(), row.place, props.send.clone());
                         let on_have = Callback::from(move |typed: String| {
                             let mut now = (*have).clone();
                             now[place] = typed.chars().filter(|letter| !letter.is_control()).take(12).collect();
-                            storage::write(storage::HAVE, &now.join("\n"));
+                            remember(storage::HAVE, &now.join("\n"), &send);
                             have.set(now);
                         });
                         html! {
                             <tr key={row.place}>
                                 <th scope="row">{ text::SUPPLY_NAMES[row.place] }</th>
                                 <td>{ &row.needed }</td>
-                                <td class="have">{ field(text::HAVE, "number", read_have()[row.place].clone(), row.unit, &on_have) }</td>
+                                <td class="have">{ field(text::HAVE, "number", typed.clone(), row.unit, &on_have) }</td>
                                 <td><b>{ &row.to_buy }</b></td>
                             </tr>
                         }

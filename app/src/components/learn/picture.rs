@@ -56,7 +56,7 @@ pub(super) fn marked(plate: &Plate, lit: &[Muscle], marking: Marking) -> Html {
     html! {
         <g class="marked" aria-hidden="true">
             { for areas.enumerate().map(|(key, (place, area))| html! {
-                <g {key} class={classes!("lit", (place == 1 && marking.numbered).then_some("other"))}>
+                <g {key} class={classes!((place == 1 && marking.numbered).then_some("other"))}>
                     <path class="lit-meat" d={area.outline.clone()} />
                     <path class="lit-grain" d={area.grain.clone()} />
                     if marking.flows && Game::Knife.asks(area.muscle) { <path class="flow" d={along(&area.axis)} /> }

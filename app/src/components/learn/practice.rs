@@ -8,6 +8,7 @@ use super::PartProps;
 use super::class_lesson::ClassLesson;
 use super::field_guide::field_guide;
 use super::round::RoundView;
+use crate::app::remember;
 use crate::components::controls::{Choosable, Segments};
 use crate::platform::{picture, storage};
 use crate::text;
@@ -40,9 +41,9 @@ pub(super) fn Practice(props: &PracticeProps) -> Html {
     let round = use_state(|| None::<Round>);
     let score = use_state(remembered);
     let keep = {
-        let score = score.clone();
+        let (score, send) = (score.clone(), props.part.send.clone());
         move |now: Score| {
-            storage::write(storage::PRACTICE, &now.write());
+            remember(storage::PRACTICE, &now.write(), &send);
             score.set(now);
         }
     };

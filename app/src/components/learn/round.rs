@@ -178,7 +178,7 @@ fn drawn(area: &Area, question: Question, given: Given) -> Html {
                 let path = format!("M{} {}L{} {}", whole(line.from.0), whole(line.from.1), whole(line.to.0), whole(line.to.1));
                 let class = given.map(|_| if place == right { "right-stroke" } else { "faded" });
                 html! {
-                    <g key={place} class={classes!("stroke", class)}>
+                    <g key={place} class={classes!(class)}>
                         <path class="stroke-halo" d={path.clone()} />
                         <path class="stroke-line" d={path} />
                         <text class="order-letter" x={whole(line.letter.0)} y={whole(line.letter.1 + 14.0)} font-size="40" text-anchor="middle">{ text::STROKE_LETTERS[place] }</text>

@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use super::PartProps;
 use super::picture::{Marking, picture};
+use crate::app::remember;
 use crate::plate::figure::plate;
 use crate::platform::{focus, storage};
 use crate::text;
@@ -17,10 +18,10 @@ pub(super) fn Walk(props: &PartProps) -> Html {
     let at = use_state(|| remembered(storage::read(storage::WALK).as_deref()));
     let here = *at;
     let go = {
-        let at = at.clone();
+        let (at, send) = (at.clone(), props.send.clone());
         Callback::from(move |to: usize| {
             let to = to.min(STEPS.len() - 1);
-            storage::write(storage::WALK, &to.to_string());
+            remember(storage::WALK, &to.to_string(), &send);
             at.set(to);
             focus::focus(HEADING);
         })

@@ -12,6 +12,7 @@ use hindsaddle_model::units::{Duration, Length, Mass, Temperature, Volume};
 use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Wrap};
 
 use super::{names, sentences};
+use crate::caution::Caution;
 use crate::text::numbers::{self, Units};
 
 /// The table card.
@@ -713,7 +714,7 @@ pub const SAVE_PLAN: &str = "Plan as a file";
 /// Open.
 pub const OPEN_PLAN: &str = "Open a plan file";
 /// What files are for.
-pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link with the names; it opens here and in every later version.";
+pub const FILES_HINT: &str = "Nothing leaves this device until you send it. A plan file holds the link, with titles, names and tags only if you tick that; it opens here and in every later version.";
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "This file is too long to be a plan. Your own plan is still here.";
 /// Heads of the columns of the CSV file.
@@ -727,54 +728,65 @@ pub const CSV_HEAD: [&str; 14] = [
 /// Under the cautions.
 pub const CAUTION_FOOT: &str = "Planning help only. Your wildlife agency and health department decide.";
 
-/// Each caution: what it is about, and what it says.
-pub const ALL_CAUTIONS: [(&str, &str); 15] = [
-    (
-        "Testing",
-        "Test first where your wildlife agency asks or advises it. Freeze and label the packs, and don't eat them until the result is back. If it is positive, don't eat it; ask the agency how to dispose of it.",
-    ),
-    (
-        "Parts to leave out",
-        "Leave out brain, eyes, spine, spleen, tonsils and lymph nodes. Cut meat off the bone; don't saw through the spine. Trim fat seams.",
-    ),
-    ("One animal at a time", "Keep each animal's meat apart."),
-    (
-        "Tag and proof of sex",
-        "Keep the tag, and proof of sex or species if required, with the meat for as long as your rules say. Cutting it up too early can break them. Check before you cross a zone or state line; some places let out only boned meat.",
-    ),
-    (
-        "Selling and giving",
-        "Wild game can't be sold in most places. Giving it away may need a signed note. Check your rules.",
-    ),
-    (
-        "The bullet path",
-        "Throw away meat around the bullet path, and do not grind it. No distance is known to be safe: fragments have been found as far as 18 in (45 cm) away. Don't rinse. If you hunt with lead, don't serve that venison, above all the ground, to young children or anyone pregnant.",
-    ),
-    ("Gut contents", "Meat touched by gut contents goes out, with a margin. Don't try to wash it clean."),
-    (
-        "Cold fast",
-        "Below 40 °F (4 °C), and soon. If it has been warm for long and smells or feels wrong, throw it out.",
-    ),
-    ("Ageing", "Don't age meat you mean to grind, or in a place you cannot hold under 40 °F (4 °C)."),
-    (
-        "Cooking",
-        "Cook to 160 °F (71 °C) inside, by thermometer; some agencies say 165 °F (74 °C). Ground meat always.",
-    ),
-    (
-        "Grinder and knife",
-        "Grind cold. Push with the plunger, never fingers. Unplug before you open it. Keep the knife sharp and the other hand behind the edge.",
-    ),
-    (
-        "Freezing",
-        "Freeze in thin single layers, few pounds a day, at 0 °F (-18 °C). The date on the pack is for taste; safety depends on staying frozen.",
-    ),
-    ("Thawing and vacuum", "Thaw in the refrigerator. Vacuum packs don't keep meat safe outside it."),
-    (
-        "Cure and jerky",
-        "Curing and jerky can make people ill if the dose or heat is wrong: follow a tested recipe from your extension service, not this planner.",
-    ),
-    ("Organs", "Check your state's advisory before eating liver, kidney or other organs."),
-];
+/// A caution: what it is about, and what it says.
+pub const fn caution(caution: Caution) -> (&'static str, &'static str) {
+    match caution {
+        Caution::Testing => (
+            "Testing",
+            "Test first where your wildlife agency asks or advises it. Freeze and label the packs, and don't eat them until the result is back. If it is positive, don't eat it; ask the agency how to dispose of it.",
+        ),
+        Caution::PartsLeftOut => (
+            "Parts to leave out",
+            "Leave out brain, eyes, spine, spleen, tonsils and lymph nodes. Cut meat off the bone; don't saw through the spine. Trim fat seams.",
+        ),
+        Caution::OneAnimal => ("One animal at a time", "Keep each animal's meat apart."),
+        Caution::Tag => (
+            "Tag and proof of sex",
+            "Keep the tag, and proof of sex or species if required, with the meat for as long as your rules say. Cutting it up too early can break them. Check before you cross a zone or state line; some places let out only boned meat.",
+        ),
+        Caution::Selling => (
+            "Selling and giving",
+            "Wild game can't be sold in most places. Giving it away may need a signed note. Check your rules.",
+        ),
+        Caution::BulletPath => (
+            "The bullet path",
+            "Throw away meat around the bullet path, and do not grind it. No distance is known to be safe: fragments have been found as far as 18 in (45 cm) away. Don't rinse. If you hunt with lead, don't serve that venison, above all the ground, to young children or anyone pregnant.",
+        ),
+        Caution::Gut => (
+            "Gut contents",
+            "Meat touched by gut contents goes out, with a margin. Don't try to wash it clean.",
+        ),
+        Caution::Cold => (
+            "Cold fast",
+            "Below 40 °F (4 °C), and soon. If it has been warm for long and smells or feels wrong, throw it out.",
+        ),
+        Caution::Ageing => {
+            ("Ageing", "Don't age meat you mean to grind, or in a place you cannot hold under 40 °F (4 °C).")
+        }
+        Caution::Cooking => (
+            "Cooking",
+            "Cook to 160 °F (71 °C) inside, by thermometer; some agencies say 165 °F (74 °C). Ground meat always.",
+        ),
+        Caution::GrinderAndKnife => (
+            "Grinder and knife",
+            "Grind cold. Push with the plunger, never fingers. Unplug before you open it. Keep the knife sharp and the other hand behind the edge.",
+        ),
+        Caution::Freezing => (
+            "Freezing",
+            "Freeze in thin single layers, few pounds a day, at 0 °F (-18 °C). The date on the pack is for taste; safety depends on staying frozen.",
+        ),
+        Caution::Thawing => {
+            ("Thawing and vacuum", "Thaw in the refrigerator. Vacuum packs don't keep meat safe outside it.")
+        }
+        Caution::Cure => (
+            "Cure and jerky",
+            "Curing and jerky can make people ill if the dose or heat is wrong: follow a tested recipe from your extension service, not this planner.",
+        ),
+        Caution::Organs => {
+            ("Organs", "Check your state's advisory before eating liver, kidney or other organs.")
+        }
+    }
+}
 
 // A plan that was received.
 

@@ -193,11 +193,13 @@ pub const BOTH_KEPT: &str = "Both are kept: yours is open, the other is under Wi
 /// Said when a kept plan was opened.
 pub const KEPT_OPENED: &str =
     "Opened. The plan that was open is kept in its turn: Undo brings it back, and so does this list.";
+/// Said when another plan was opened and the one before it could not be kept.
+pub const OPENED_UNKEPT: &str = "Opened, but the plan that was open could not be kept: the list is full, or this browser refuses. Undo brings it back.";
 /// Said when no more plans can be kept.
 pub const KEPT_FULL: &str = "60 plans are kept, and no more fit. Remove one, or save this one as a file.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
-    "This browser will not remember the plan. It is all in the address: keep the link.";
+    "This browser will not remember it. The plan is all in the address: keep the link.";
 /// Said when a newer build waits.
 pub const NEWER: &str = "A new version is ready. It opens by itself the next time; your plan stays as it is.";
 /// Opens it.

@@ -12,6 +12,7 @@ use hindsaddle_model::units::{Duration, Length, Mass, Temperature, Volume};
 use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Wrap};
 
 use super::{names, sentences};
+use crate::caution::Caution;
 use crate::text::numbers::{self, Units};
 
 /// The table card.
@@ -728,7 +729,7 @@ pub const SAVE_PLAN: &str = "Plan como archivo";
 /// Open.
 pub const OPEN_PLAN: &str = "Abrir un archivo de plan";
 /// What files are for.
-pub const FILES_HINT: &str = "Nada sale de este aparato hasta que lo envíes. Un archivo de plan lleva el enlace con los nombres; se abre aquí y en toda versión posterior.";
+pub const FILES_HINT: &str = "Nada sale de este aparato hasta que lo envíes. Un archivo de plan lleva el enlace, con títulos, nombres y cintillos solo si lo marcas; se abre aquí y en toda versión posterior.";
 /// A file that is none.
 pub const FILE_TOO_LONG: &str = "Este archivo es demasiado largo para ser un plan. Tu plan sigue aquí.";
 /// Heads of the columns of the CSV file.
@@ -755,63 +756,68 @@ pub const CSV_HEAD: [&str; 14] = [
 pub const CAUTION_FOOT: &str =
     "Es solo una ayuda para planear. Deciden tu agencia de fauna y tu departamento de salud.";
 
-/// Each caution: what it is about, and what it says.
-pub const ALL_CAUTIONS: [(&str, &str); 15] = [
-    (
-        "Pruebas",
-        "Haz primero la prueba donde tu agencia de fauna la pida o la aconseje. Congela y etiqueta los paquetes, y no los comas hasta tener el resultado. Si es positivo, no lo comas; pregunta a la agencia cómo desecharlo.",
-    ),
-    (
-        "Partes que se dejan fuera",
-        "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios linfáticos. Corta la carne del hueso; no sierres el espinazo. Quita la grasa de las costuras.",
-    ),
-    ("Un animal a la vez", "Mantén aparte la carne de cada animal."),
-    (
-        "Cintillo y prueba de sexo",
-        "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla demasiado pronto puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
-    ),
-    (
-        "Vender y regalar",
-        "La carne de caza no se puede vender en casi ningún lugar. Regalarla puede requerir una nota firmada. Revisa tus reglas.",
-    ),
-    (
-        "El paso de la bala",
-        "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm) de distancia. No la enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
-    ),
-    (
-        "Contenido de las tripas",
-        "La carne que tocó contenido de las tripas se tira, con un margen alrededor. No intentes limpiarla lavándola.",
-    ),
-    (
-        "Frío pronto",
-        "A menos de 40 °F (4 °C), y pronto. Si estuvo tibia mucho rato y huele o se siente mal, tírala.",
-    ),
-    (
-        "Maduración",
-        "No madures carne que piensas moler, ni en un lugar que no puedas tener a menos de 40 °F (4 °C).",
-    ),
-    (
-        "Cocción",
-        "Cocina hasta 160 °F (71 °C) por dentro, con termómetro; algunas agencias dicen 165 °F (74 °C). La molida, siempre.",
-    ),
-    (
-        "Molino y cuchillo",
-        "Muele en frío. Empuja con el émbolo, nunca con los dedos. Desconecta antes de abrir. Ten el cuchillo afilado y la otra mano detrás del filo.",
-    ),
-    (
-        "Congelación",
-        "Congela en una sola capa delgada, pocas libras al día, a 0 °F (-18 °C). La fecha del paquete es de sabor; la seguridad depende de que siga congelado.",
-    ),
-    (
-        "Descongelar y vacío",
-        "Descongela en el refrigerador. Los paquetes al vacío no mantienen segura la carne fuera de él.",
-    ),
-    (
-        "Curados y carne seca",
-        "Los curados y la carne seca pueden enfermar si la dosis o el calor están mal: sigue una receta probada de tu servicio de extensión, no este programa.",
-    ),
-    ("Órganos", "Revisa el aviso sanitario de tu estado antes de comer hígado, riñón u otros órganos."),
-];
+/// A caution: what it is about, and what it says.
+pub const fn caution(caution: Caution) -> (&'static str, &'static str) {
+    match caution {
+        Caution::Testing => (
+            "Pruebas",
+            "Haz primero la prueba donde tu agencia de fauna la pida o la aconseje. Congela y etiqueta los paquetes, y no los comas hasta tener el resultado. Si es positivo, no lo comas; pregunta a la agencia cómo desecharlo.",
+        ),
+        Caution::PartsLeftOut => (
+            "Partes que se dejan fuera",
+            "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios linfáticos. Corta la carne del hueso; no sierres el espinazo. Quita la grasa de las costuras.",
+        ),
+        Caution::OneAnimal => ("Un animal a la vez", "Mantén aparte la carne de cada animal."),
+        Caution::Tag => (
+            "Cintillo y prueba de sexo",
+            "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla demasiado pronto puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
+        ),
+        Caution::Selling => (
+            "Vender y regalar",
+            "La carne de caza no se puede vender en casi ningún lugar. Regalarla puede requerir una nota firmada. Revisa tus reglas.",
+        ),
+        Caution::BulletPath => (
+            "El paso de la bala",
+            "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm) de distancia. No la enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
+        ),
+        Caution::Gut => (
+            "Contenido de las tripas",
+            "La carne que tocó contenido de las tripas se tira, con un margen alrededor. No intentes limpiarla lavándola.",
+        ),
+        Caution::Cold => (
+            "Frío pronto",
+            "A menos de 40 °F (4 °C), y pronto. Si estuvo tibia mucho rato y huele o se siente mal, tírala.",
+        ),
+        Caution::Ageing => (
+            "Maduración",
+            "No madures carne que piensas moler, ni en un lugar que no puedas tener a menos de 40 °F (4 °C).",
+        ),
+        Caution::Cooking => (
+            "Cocción",
+            "Cocina hasta 160 °F (71 °C) por dentro, con termómetro; algunas agencias dicen 165 °F (74 °C). La molida, siempre.",
+        ),
+        Caution::GrinderAndKnife => (
+            "Molino y cuchillo",
+            "Muele en frío. Empuja con el émbolo, nunca con los dedos. Desconecta antes de abrir. Ten el cuchillo afilado y la otra mano detrás del filo.",
+        ),
+        Caution::Freezing => (
+            "Congelación",
+            "Congela en una sola capa delgada, pocas libras al día, a 0 °F (-18 °C). La fecha del paquete es de sabor; la seguridad depende de que siga congelado.",
+        ),
+        Caution::Thawing => (
+            "Descongelar y vacío",
+            "Descongela en el refrigerador. Los paquetes al vacío no mantienen segura la carne fuera de él.",
+        ),
+        Caution::Cure => (
+            "Curados y carne seca",
+            "Los curados y la carne seca pueden enfermar si la dosis o el calor están mal: sigue una receta probada de tu servicio de extensión, no este programa.",
+        ),
+        Caution::Organs => (
+            "Órganos",
+            "Revisa el aviso sanitario de tu estado antes de comer hígado, riñón u otros órganos.",
+        ),
+    }
+}
 
 // A plan that was received.
 

@@ -208,11 +208,13 @@ pub const BOTH_KEPT: &str =
     "Los dos están guardados: el tuyo está abierto, el otro está en Deseos, Planes guardados.";
 /// Said when a kept plan was opened.
 pub const KEPT_OPENED: &str = "Abierto. El plan que estaba abierto también queda guardado: lo traes de vuelta con Deshacer, o desde esta lista.";
+/// Said when another plan was opened and the one before it could not be kept.
+pub const OPENED_UNKEPT: &str = "Abierto, pero el plan que estaba abierto no se pudo guardar: la lista está llena, o este navegador no lo permite. Lo traes de vuelta con Deshacer.";
 /// Said when no more plans can be kept.
 pub const KEPT_FULL: &str = "Hay 60 planes guardados y no caben más. Quita uno, o guarda este como archivo.";
 /// Said when storage refuses.
 pub const NOT_REMEMBERED: &str =
-    "Este navegador no recordará el plan. Está todo en la dirección: guarda el enlace.";
+    "Este navegador no lo recordará. El plan está todo en la dirección: guarda el enlace.";
 /// Said when a newer build waits.
 pub const NEWER: &str = "Hay una versión nueva. Se abrirá sola la próxima vez; tu plan queda igual.";
 /// Opens it.
