@@ -285,14 +285,8 @@ impl Reducible for State {
             Msg::Act(action) => self.change(Change::Act(self.at, action)),
             Msg::Season(change) => self.change(change),
             Msg::Turn(at) => Self { muscle: None, topic: None, ..self.on(self.season.clone(), at) },
-            Msg::Undo => match self.undone() {
-                Some(next) => next,
-                None => return self,
-            },
-            Msg::Redo => match self.redone() {
-                Some(next) => next,
-                None => return self,
-            },
+            Msg::Undo => return self.undone().map_or(self, Rc::new),
+            Msg::Redo => return self.redone().map_or(self, Rc::new),
             Msg::Units(units) => Self { units, ..state },
             Msg::View(view) => {
                 let plate = plate(view, state.plan.animal().species());
