@@ -2,11 +2,8 @@
 
 use crate::forecast::{Forecast, Tally};
 use crate::product::Product;
-use crate::tables::MUSCLES;
+use crate::tables::{MUSCLES, TENDER};
 use crate::units::Mass;
-
-/// From this tenderness on, of five, meat is worth cooking tender. Judgement.
-pub const TENDER: u8 = 4;
 
 /// What a plan comes to.
 #[derive(Clone, Debug, PartialEq)]

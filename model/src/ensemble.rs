@@ -16,6 +16,9 @@ pub const SCENARIOS: usize = 1001;
 /// The part of the draws between the low and the high end of an estimate.
 pub const COVERED: f64 = 0.80;
 
+/// Standard deviations from the middle inside which that part of a normal distribution lies.
+pub const COVERED_DEVIATIONS: f64 = 1.2816;
+
 /// An uncertain quantity.
 #[derive(Clone, Copy, Debug)]
 pub enum Draw {
@@ -131,6 +134,12 @@ mod tests {
         first.sort_by(f64::total_cmp);
         last.sort_by(f64::total_cmp);
         assert_eq!(first, last);
+    }
+
+    #[test]
+    fn the_covered_part_is_as_wide_as_is_said() {
+        let exact = normal::quantile(0.5 + COVERED / 2.0);
+        assert!((COVERED_DEVIATIONS - exact).abs() < 1e-4, "{exact}");
     }
 
     #[test]

@@ -105,7 +105,8 @@ impl Square {
         }
     }
 
-    /// Both masses of a mix that weighs `total`.
+    /// Both masses of a mix that weighs `total`. The page asks the other way round; published answers are given for a
+    /// total, and the tests check the square by them.
     pub fn of_total(self, total: Mass) -> (Mass, Mass) {
         let second = total * self.second;
         (total - second, second)

@@ -239,11 +239,6 @@ impl Roll {
             height: self.label.1,
         }
     }
-
-    /// How long the strip is.
-    pub fn length(&self, labels: u32) -> Length {
-        (self.label.1 + self.gap) * f64::from(labels)
-    }
 }
 
 /// A mark of the ruler.

@@ -58,8 +58,6 @@ pub struct Step {
 
 /// Muscles that lie bare in the body cavity, with neither hide nor fat over them. Judgement.
 const BARE: [Muscle; 2] = [Muscle::Tenderloin, Muscle::Skirt];
-/// From this tenderness up a sliced muscle is a choice cut. Judgement.
-const CHOICE: u8 = 4;
 
 /// Every step, in order: each muscle that is taken, once, and the tub at the end. A muscle that is all thrown
 /// away has no step.
@@ -100,7 +98,7 @@ pub fn why(muscle: Muscle, cuts: impl IntoIterator<Item = Cut>) -> Option<Why> {
 fn why_product(muscle: Muscle, product: Product) -> Why {
     match product {
         Product::Steak | Product::Chop => {
-            if tables::muscle(muscle).tenderness >= CHOICE {
+            if tables::muscle(muscle).tenderness >= tables::TENDER {
                 Why::ChoiceWhileFresh
             } else {
                 Why::SlicesNext

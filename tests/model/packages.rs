@@ -12,7 +12,6 @@ use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::product::{Cut, Product, RoastSize};
 use hindsaddle_model::shape::Block;
 use hindsaddle_model::tables::{BAGS, FATS, FLAT_PACK, Fact, PAPER_ROLLS, PLATES, TURNS, VACUUM_ROLLS};
-use hindsaddle_model::thaw::Piece;
 use hindsaddle_model::units::{Length, Mass};
 use hindsaddle_model::wrap::{Bag, Fold, Misfit, Need, Supplies, Wrap, Wrapped, Wrapping, sheet, wrapped};
 use hindsaddle_tests::{named_plans, random_plan, with};
@@ -283,26 +282,6 @@ fn patties_lie_side_by_side_and_on_each_other() {
     let eight = pack(8);
     assert!((eight.block.length.to_mm() - 207.1).abs() < 0.2 && eight.stacked == 6);
     assert!((eight.block.thickness.to_inches() - 2.0).abs() < 1e-9);
-}
-
-/// A roast of 4 lb and more is large (judgement); patties lie as loose meat does.
-#[test]
-fn a_package_thaws_as_its_kind() {
-    let all = packages(&forecast(&Plan::new(Animal::example())), None);
-    for package in &all {
-        let expected = match package.product {
-            Product::Roast => Piece::SmallRoast,
-            Product::Steak | Product::Chop => Piece::Slices,
-            Product::Stew | Product::Grind => Piece::Loose,
-        };
-        assert_eq!(Piece::of(package), expected);
-    }
-    let roast = all.iter().find(|package| package.product == Product::Roast).unwrap();
-    let Contents::Pieces { muscle, cut, .. } = roast.contents else { panic!("a roast is a piece") };
-    let two = Package { contents: Contents::Pieces { muscle, cut, pieces: 2 }, ..*roast };
-    assert_eq!(Piece::of(&Package { mass: Mass::pounds(4.0), ..*roast }), Piece::Large);
-    assert_eq!(Piece::of(&Package { mass: Mass::pounds(7.9), ..two }), Piece::SmallRoast);
-    assert_eq!(Piece::of(&Package { mass: Mass::pounds(8.0), ..two }), Piece::Large);
 }
 
 #[test]

@@ -1,15 +1,13 @@
 //! What is taught of a muscle, and of two side by side.
 
 use hindsaddle_model::anatomy::Muscle;
+use hindsaddle_model::ensemble::COVERED_DEVIATIONS;
 use hindsaddle_model::product::Product;
 use hindsaddle_model::rules::{Verdict, verdict};
 use hindsaddle_model::sources::Source;
 use hindsaddle_model::tables;
 
 use crate::text;
-
-/// Standard deviations from the middle inside which 8 of 10 lie, in a normal distribution.
-const EIGHT_OF_TEN: f64 = 1.2816;
 
 /// What is said of a muscle, heading by heading.
 pub fn about(muscle: Muscle) -> [(&'static str, &'static str); 7] {
@@ -41,7 +39,7 @@ pub fn why_not(muscle: Muscle) -> Vec<String> {
 /// Its part of all the meat, with the range of 8 of 10 animals.
 pub fn share(muscle: Muscle) -> String {
     let row = tables::muscle(muscle);
-    let off = EIGHT_OF_TEN * row.share_sd;
+    let off = COVERED_DEVIATIONS * row.share_sd;
     text::share(
         &text::one_decimal(row.share),
         &text::one_decimal(row.share - off),

@@ -27,7 +27,7 @@ pub use freezing::{HEAT, HOLDING, HeatRows, HoldRow, LOADS, LoadRow, SPACE, THIC
 pub use grids::GRIDS;
 pub use keeping::{KEEPING, KeepRow};
 pub use losses::{dried, left_behind, legs_on_per_legs_off, shot_loss};
-pub use muscles::{MUSCLES, MuscleRow, REFERENCE_HANGING, Size, muscle};
+pub use muscles::{MUSCLES, MuscleRow, REFERENCE_HANGING, Size, TENDER, muscle};
 pub use neighbours::{neighbours, touching};
 pub use portions::{PORTIONS, PortionRow, portion};
 pub use scale::{FAR, SCALE_PART, SCALE_STEP, SIDE_DIFFERENCE, TRIM_DIFFERENCE};

@@ -10,6 +10,9 @@ use crate::rules::{Reason, Verdict};
 use crate::sources::{Grade, Source};
 use crate::units::{Length, Mass};
 
+/// From this tenderness on, of five, meat is worth cooking tender, and slices of it are choice. Judgement.
+pub const TENDER: u8 = 4;
+
 /// Hanging weight of the animal the sizes in this table belong to.
 pub const REFERENCE_HANGING: Mass = Mass::kilograms(45.0);
 
