@@ -13,7 +13,7 @@ const EIGHT_OF_TEN: f64 = 1.2816;
 
 /// What is said of a muscle, heading by heading.
 pub fn about(muscle: Muscle) -> [(&'static str, &'static str); 6] {
-    let [life, tender, silver, fibres, knife, wants, _] = text::ABOUT_HEADS;
+    let [life, tender, silver, fibres, knife, wants] = text::ABOUT_HEADS;
     [
         (life, text::life(muscle)),
         (tender, text::tender(muscle)),
