@@ -129,7 +129,7 @@ impl Freezer {
 
 /// Room that packed meat takes: tight, likely, loose.
 pub fn room(meat: Mass) -> Estimate<Volume> {
-    let [loose, likely, tight] = [0, 1, 2].map(|row: usize| meat / SPACE[row].value);
+    let [loose, likely, tight] = SPACE.each_ref().map(|row| meat / row.value);
     Estimate::around(likely, tight, loose)
 }
 
@@ -214,8 +214,9 @@ pub fn schedule(packages: &[Arrival], freezer: &Freezer) -> Result<Schedule, Tro
     let total: Mass = packages.iter().map(|arrival| arrival.package.mass).sum();
     let needs = room(total);
     if needs.likely() > freezer.free {
-        let over = SPACE[1].value * (needs.likely() - freezer.free);
-        let ways = vec![Way::MakeRoom(over / SPACE[1].value), Way::PackLess(over), Way::Commercial(over)];
+        let [_, likely, _] = &SPACE;
+        let over = likely.value * (needs.likely() - freezer.free);
+        let ways = vec![Way::MakeRoom(over / likely.value), Way::PackLess(over), Way::Commercial(over)];
         return Err(Trouble::NoRoom { needs, ways });
     }
     let (days, late) = fill(packages, freezer.daily_load());

@@ -10,7 +10,7 @@ use hindsaddle_model::plan::{Plan, Tested};
 use hindsaddle_model::product::Product;
 use hindsaddle_model::season::Season;
 use hindsaddle_model::tables::COOK_TO;
-use hindsaddle_model::units::Length;
+use hindsaddle_model::units::{Length, Temperature};
 use hindsaddle_model::wrap::{Supplies, Wrapped, wrapped};
 
 use crate::text::{self, Units};
@@ -159,7 +159,7 @@ impl Packed {
                 self.owner(place).to_owned(),
                 kitchen.tag.clone(),
             ]),
-            text::cook_to(COOK_TO[0].value, COOK_TO[2].value),
+            cook_to(),
             text::NOT_FOR_SALE.to_owned(),
         ];
         lines.into_iter().filter(|line| !line.is_empty()).collect()
@@ -192,6 +192,13 @@ impl Packed {
             ]
         })
     }
+}
+
+/// The default, and the most that anybody asks for.
+fn cook_to() -> String {
+    let [default, others @ ..] = &COOK_TO;
+    let higher = |most: Temperature, other: Temperature| if other > most { other } else { most };
+    text::cook_to(default.value, others.iter().map(|fact| fact.value).fold(default.value, higher))
 }
 
 /// The packages of all animals as rows of a table, its head first; names are the plan's.

@@ -11,7 +11,7 @@ use crate::text;
 
 /// What is said of a muscle, heading by heading.
 pub fn about(muscle: Muscle) -> [(&'static str, &'static str); 7] {
-    let [life, tender, silver, fibres, knife, wants, _] = text::ABOUT_HEADS;
+    let [life, tender, silver, fibres, knife, wants] = text::ABOUT_HEADS;
     [
         (life, text::life(muscle)),
         (tender, text::tender(muscle)),

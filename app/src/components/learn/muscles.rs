@@ -100,9 +100,9 @@ pub(super) fn taught(muscle: Muscle) -> Html {
             <dl class="taught">
                 { for about(muscle).into_iter().map(|(about, says)| html! { <div key={about}><dt>{ about }</dt><dd>{ says }</dd></div> }) }
                 if !poor.is_empty() {
-                    <div><dt>{ text::ABOUT_HEADS[6] }</dt>{ for poor.into_iter().map(|says| html! { <dd key={says.clone()}>{ says }</dd> }) }</div>
+                    <div><dt>{ text::WHY_NOT_HEAD }</dt>{ for poor.into_iter().map(|says| html! { <dd key={says.clone()}>{ says }</dd> }) }</div>
                 }
-                <div><dt>{ text::COMPARED[3] }</dt><dd>{ share(muscle) }{ " \u{b7} " }{ text::grade(row.grade) }</dd></div>
+                <div><dt>{ text::SHARE_HEAD }</dt><dd>{ share(muscle) }{ " \u{b7} " }{ text::grade(row.grade) }</dd></div>
             </dl>
             <details class="about">
                 <summary>{ text::READ_FOR_THIS }</summary>

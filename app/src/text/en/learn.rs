@@ -32,19 +32,16 @@ pub const CHOOSE_MUSCLE: &str = "Choose a muscle";
 pub const COMPARE_WITH: &str = "Compare with";
 /// Nothing to compare with.
 pub const COMPARE_NONE: &str = "Nothing";
-/// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes, why not.
-pub const ABOUT_HEADS: [&str; 7] = [
-    "In life",
-    "Tender or tough",
-    "Silverskin",
-    "The grain",
-    "The knife",
-    "Wants to be",
-    "Why not the others",
-];
+/// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes.
+pub const ABOUT_HEADS: [&str; 6] =
+    ["In life", "Tender or tough", "Silverskin", "The grain", "The knife", "Wants to be"];
+/// The head of why not what else.
+pub const WHY_NOT_HEAD: &str = "Why not the others";
+/// The head of a muscle's part of all the meat.
+pub const SHARE_HEAD: &str = "Share of the meat";
 /// Rows of the comparison.
 pub const COMPARED: [&str; 6] =
-    ["Tenderness", "Silverskin", "The grain", "Share of the meat", "Wants to be", "In life"];
+    ["Tenderness", "Silverskin", "The grain", SHARE_HEAD, "Wants to be", "In life"];
 /// Over the sources of a muscle.
 pub const READ_FOR_THIS: &str = "Read for this";
 /// How sure that is.

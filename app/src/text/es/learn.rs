@@ -32,12 +32,15 @@ pub const CHOOSE_MUSCLE: &str = "Elige un músculo";
 pub const COMPARE_WITH: &str = "Comparar con";
 /// Nothing to compare with.
 pub const COMPARE_NONE: &str = "Nada";
-/// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes, why not.
-pub const ABOUT_HEADS: [&str; 7] =
-    ["En vida", "Tierno o duro", "Telilla", "La fibra", "El cuchillo", "Quiere ser", "Por qué no lo demás"];
+/// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes.
+pub const ABOUT_HEADS: [&str; 6] =
+    ["En vida", "Tierno o duro", "Telilla", "La fibra", "El cuchillo", "Quiere ser"];
+/// The head of why not what else.
+pub const WHY_NOT_HEAD: &str = "Por qué no lo demás";
+/// The head of a muscle's part of all the meat.
+pub const SHARE_HEAD: &str = "Parte de la carne";
 /// Rows of the comparison.
-pub const COMPARED: [&str; 6] =
-    ["Suavidad", "Telilla", "La fibra", "Parte de la carne", "Quiere ser", "En vida"];
+pub const COMPARED: [&str; 6] = ["Suavidad", "Telilla", "La fibra", SHARE_HEAD, "Quiere ser", "En vida"];
 /// Over the sources of a muscle.
 pub const READ_FOR_THIS: &str = "Leído para esto";
 /// How sure that is.
