@@ -254,6 +254,12 @@ impl State {
         }
     }
 
+    /// What is said of a plan that could not be put aside. If it is the one a step back, that step is the way to it.
+    fn unkept(&self, why: Notice) -> Notice {
+        let one_back = self.past.last().map(|step| &step.season);
+        if one_back.is_some() && one_back == self.aside.as_ref() { Notice::OpenedUnkept } else { why }
+    }
+
     fn undone(&self) -> Option<Self> {
         let mut past = self.past.clone();
         let step = past.pop()?;
@@ -331,12 +337,7 @@ impl Reducible for State {
                 Some(next) => next,
                 None => return self,
             },
-            Msg::NotAside(why) => {
-                let one_back = self.past.last().map(|step| &step.season);
-                let is_lost_with_the_steps = one_back.is_some() && one_back == self.aside.as_ref();
-                let notice = if is_lost_with_the_steps { Notice::OpenedUnkept } else { why };
-                Self { notice: Some(notice), ..state }
-            }
+            Msg::NotAside(why) => Self { notice: Some(self.unkept(why)), ..state },
             Msg::Say(notice) => Self { notice: Some(notice), ..state },
             Msg::Quiet => Self { notice: None, ..state },
             Msg::NamesTravel(names_travel) => Self { names_travel, ..state },
