@@ -263,7 +263,7 @@ fn everything_is_forgotten_only_when_that_is_meant() {
 #[test]
 fn what_was_being_written_is_forgotten_too() {
     let page = Page::open(Screen::PHONE);
-    act::press(&page, Role::Link, "Ahead");
+    act::press(&page, Role::Link, "Wish & share");
     page.script("(put => { Cache.prototype.put = async function (...all) { await new Promise(go => setTimeout(go, 1000)); return put.apply(this, all); }; })(Cache.prototype.put); true");
     act::press(&page, Role::Button, "Season");
     act::press(&page, Role::Button, "Add an animal cut the same way");
