@@ -68,8 +68,8 @@ pub fn shown_side(side: Side) -> &'static str {
 /// The switch between the sides, by the one that is shown.
 pub fn side_switch(side: Side) -> &'static str {
     match side {
-        Side::Left => "\u{21c4} Left side",
-        Side::Right => "\u{21c4} Right side",
+        Side::Left => "\u{21c4}\u{a0}Left side",
+        Side::Right => "\u{21c4}\u{a0}Right side",
     }
 }
 
