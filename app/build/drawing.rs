@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use hindsaddle_model::anatomy::Muscle;
 use svg::parser::Event;
 
-use crate::path::{Point, compact, flattened, literal, mirrored};
+use crate::path::{Point, compact, constant, flattened, mirrored};
 
 /// One view as it was authored: paths and points by their name, in the order drawn.
 #[derive(Default)]
@@ -18,11 +18,6 @@ pub(crate) struct Drawing {
 /// Ink between and on the muscles, which goes when they are lifted off.
 fn is_seam(id: &str) -> bool {
     id.starts_with("ink-seams") || id.starts_with("ink-bellies")
-}
-
-/// A path as a constant of the program.
-pub(crate) fn constant(data: &str) -> Result<String, String> {
-    compact(data).map(|bytes| literal(&bytes))
 }
 
 impl Drawing {

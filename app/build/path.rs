@@ -112,9 +112,9 @@ pub(crate) fn mirrored(data: &str) -> Result<Vec<u8>, String> {
     written(data, -1.0)
 }
 
-/// Bytes as a constant.
-pub(crate) fn literal(bytes: &[u8]) -> String {
-    format!("b\"{}\"", bytes.escape_ascii())
+/// The same path as a constant of the program.
+pub(crate) fn constant(data: &str) -> Result<String, String> {
+    Ok(format!("b\"{}\"", compact(data)?.escape_ascii()))
 }
 
 fn written(data: &str, side: f64) -> Result<Vec<u8>, String> {

@@ -1,6 +1,7 @@
 //! The figure of a species: which landmarks of the plate it moves, and what it carries on its head.
 
-use crate::drawing::{Drawing, constant};
+use crate::drawing::Drawing;
+use crate::path::constant;
 
 /// The constant of a figure. Its circles are `lm-NAME` for the side views and `above-lm-NAME` for the view from
 /// above; its paths begin with `antler-`, `outline-extra-`, `ink-extra-` and `above-antler`.
