@@ -3,7 +3,6 @@
 //! write it belongs to; `assets/boot.js` puts back what is newer than the first memory has.
 
 use std::cell::{Cell, RefCell};
-use std::pin::Pin;
 
 use gloo::timers::callback::Timeout;
 use wasm_bindgen::{JsCast, JsValue};
@@ -22,12 +21,10 @@ const AFTER_PAINTING: u32 = 30;
 thread_local! {
     /// What is still to be written, the latest of each name.
     static WAITING: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
-    /// Whether it is being written.
-    static WRITING: Cell<bool> = const { Cell::new(false) };
-    /// Whether all of it is being forgotten: nothing is written until it is gone.
-    static FORGOTTEN: Cell<bool> = const { Cell::new(false) };
-    /// What forgets it once the writer has ended.
-    static AFTER_WRITING: RefCell<Option<Pin<Box<dyn Future<Output = ()>>>>> = const { RefCell::new(None) };
+    /// What is done when all of it is forgotten, from when that was asked for: until then nothing more is written.
+    static FORGETTING: RefCell<Option<Box<dyn FnOnce()>>> = const { RefCell::new(None) };
+    /// Whether it is at work.
+    static WORKING: Cell<bool> = const { Cell::new(false) };
 }
 
 /// Where there is one: pages of an insecure address have none.
@@ -37,52 +34,51 @@ fn caches() -> Option<CacheStorage> {
 
 /// Writes a text under a name, after what waits already. A browser that refuses has the first memory.
 pub(super) fn write(name: &'static str, text: String) {
-    let Some(caches) = caches().filter(|_| !FORGOTTEN.get()) else { return };
+    if FORGETTING.with_borrow(Option::is_some) {
+        return;
+    }
     WAITING.with_borrow_mut(|waiting| {
         waiting.retain(|(other, _)| *other != name);
         waiting.push((name, text));
     });
-    if WRITING.replace(true) {
-        return;
+    work_soon();
+}
+
+/// Forgets all of it, after what is being written just now: that would come back otherwise. Calls `then` when it is gone.
+pub(super) fn forget(then: impl FnOnce() + 'static) {
+    WAITING.with_borrow_mut(Vec::clear);
+    FORGETTING.set(Some(Box::new(then)));
+    work_soon();
+}
+
+fn work_soon() {
+    if !WORKING.replace(true) {
+        Timeout::new(AFTER_PAINTING, || spawn_local(work())).forget();
     }
-    let all = async move {
-        while let Some((name, text)) =
-            WAITING.with_borrow_mut(|waiting| (!waiting.is_empty()).then(|| waiting.remove(0)))
-        {
-            let _ = put(&caches, name, &text).await;
+}
+
+/// Does one thing after the other until nothing is left to do.
+async fn work() {
+    let caches = caches();
+    let next = || WAITING.with_borrow_mut(|waiting| (!waiting.is_empty()).then(|| waiting.remove(0)));
+    while let Some((name, text)) = next() {
+        if let Some(caches) = &caches {
+            let _ = put(caches, name, &text).await;
         }
-        WRITING.set(false);
-        if let Some(forgetting) = AFTER_WRITING.take() {
-            forgetting.await;
+    }
+    if FORGETTING.with_borrow(Option::is_some) {
+        if let Some(caches) = &caches {
+            let _ = JsFuture::from(caches.delete(JOURNAL)).await;
         }
-    };
-    Timeout::new(AFTER_PAINTING, || spawn_local(all)).forget();
+        if let Some(then) = FORGETTING.take() {
+            then();
+        }
+    }
+    WORKING.set(false);
 }
 
 async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValue> {
     let cache: Cache = JsFuture::from(caches.open(JOURNAL)).await?.unchecked_into();
-    if FORGOTTEN.get() {
-        return Ok(());
-    }
     JsFuture::from(cache.put_with_str(name, &Response::new_with_opt_str(Some(text))?)).await?;
     Ok(())
-}
-
-/// Forgets all of it; calls `then` when it is gone, or at once where there is none.
-pub(super) fn forget(then: impl FnOnce() + 'static) {
-    FORGOTTEN.set(true);
-    WAITING.with_borrow_mut(Vec::clear);
-    let forgetting = async move {
-        if let Some(caches) = caches() {
-            let _ = JsFuture::from(caches.delete(JOURNAL)).await;
-        }
-        FORGOTTEN.set(false);
-        then();
-    };
-    // What the writer has handed over already would come back after the deletion, so that waits for it.
-    if WRITING.get() {
-        AFTER_WRITING.set(Some(Box::pin(forgetting)));
-    } else {
-        spawn_local(forgetting);
-    }
 }
