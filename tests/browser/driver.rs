@@ -10,6 +10,8 @@ use std::time::Duration;
 
 use serde_json::{Value, json};
 
+use crate::folder::Folder;
+
 /// Chromium without its own traffic, so that the only requests are the page's.
 const CHROMIUM_FLAGS: [&str; 10] = [
     "--headless=new",
@@ -31,13 +33,16 @@ pub(crate) struct Driver {
     session: String,
     /// The browser's own process.
     browser: u64,
+    /// Where it keeps what it needs while it runs: it leaves files behind, some 20 MB each time.
+    _scratch: Folder,
 }
 
 impl Driver {
     /// Starts a browser with a profile of its own, which goes with it, or with one that stays in a folder.
     pub(crate) fn start(profile: Option<&Path>) -> Self {
         let program = env::var("CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned());
-        let (chromedriver, port) = chromedriver(&program);
+        let scratch = Folder::new("browser");
+        let (chromedriver, port) = chromedriver(&program, &scratch.0);
         let agent = ureq::Agent::config_builder()
             .timeout_global(Some(Duration::from_mins(1)))
             .http_status_as_error(false)
@@ -45,7 +50,7 @@ impl Driver {
             .new_agent();
         // From here on a panic must end the chromedriver too, so it is owned before the session is asked for.
         let session = format!("http://127.0.0.1:{port}/session");
-        let mut driver = Self { chromedriver, agent, session, browser: 0 };
+        let mut driver = Self { chromedriver, agent, session, browser: 0, _scratch: scratch };
         let mut flags = CHROMIUM_FLAGS.map(str::to_owned).to_vec();
         flags.extend(profile.map(|folder| format!("--user-data-dir={}", folder.display())));
         let answer = driver
@@ -106,10 +111,11 @@ const MOST_PORTS: u32 = 8;
 /// A running chromedriver and its port. It looks for a port that is free for one kind of address and then wants
 /// it for the other too; where another program has that one it ends, and a new one finds another port. No step
 /// of a story is ever done twice.
-fn chromedriver(program: &str) -> (Child, u16) {
+fn chromedriver(program: &str, scratch: &Path) -> (Child, u16) {
     for _ in 0..MOST_PORTS {
         let mut child = Command::new(program)
             .arg("--port=0")
+            .env("TMPDIR", scratch)
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
             .spawn()

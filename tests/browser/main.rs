@@ -10,6 +10,7 @@
 mod act;
 mod driver;
 mod find;
+mod folder;
 mod keys;
 mod nginx;
 mod page;

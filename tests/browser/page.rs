@@ -158,6 +158,20 @@ impl Page {
         self.expect_no_complaint();
     }
 
+    /// Waits until the page of this name is open, which the page before opens in its own time. By script alone: what is
+    /// asked of the tree of a page that is just being left may never be answered, and then the driver waits for ever.
+    #[track_caller]
+    pub(crate) fn arrive(&self, name: &str) {
+        let looked =
+            json!({ "expression": "document.readyState + location.pathname", "returnByValue": true });
+        let wanted = format!("complete/{name}");
+        self.until(&wanted, || {
+            let seen = self.try_devtools("Runtime.evaluate", &looked)?;
+            let seen = &seen["result"]["value"];
+            if *seen == *wanted { Ok(()) } else { Err(seen.to_string()) }
+        });
+    }
+
     /// The part of the address that holds the plan, from `#` on; empty if there is none.
     #[track_caller]
     pub(crate) fn fragment(&self) -> String {

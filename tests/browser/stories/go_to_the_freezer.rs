@@ -7,6 +7,7 @@ use hindsaddle_model::plan::{Action, Plan};
 
 use crate::act;
 use crate::find::{Name, Role};
+use crate::folder::Folder;
 use crate::page::{A4, LETTER, Page, Screen};
 use crate::see;
 
@@ -16,32 +17,6 @@ pub(super) fn at_the_table(screen: Screen) -> Page {
     act::press(&page, Role::Link, "Cut & pack");
     see::shown(&page, Role::Heading, "From table to freezer");
     page
-}
-
-/// A folder of a test's own, gone when it ends.
-pub(super) struct Folder(pub(super) std::path::PathBuf);
-
-impl Folder {
-    pub(super) fn new(name: &str) -> Self {
-        let folder = std::env::temp_dir().join(format!("{name}-{}", std::process::id()));
-        std::fs::create_dir_all(&folder).expect("a folder for temporary files");
-        Self(folder)
-    }
-
-    /// A file that the browser saves into it, once its text is whole.
-    #[track_caller]
-    pub(super) fn saved(&self, page: &Page, name: &str, ends: &str) -> String {
-        page.until(name, || {
-            let text = std::fs::read_to_string(self.0.join(name)).unwrap_or_default();
-            if !text.is_empty() && text.ends_with(ends) { Ok(text) } else { Err(format!("{text:?}")) }
-        })
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        let _ = std::fs::remove_dir_all(&self.0);
-    }
 }
 
 #[test]

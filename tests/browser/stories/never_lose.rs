@@ -3,9 +3,9 @@
 
 use crate::act;
 use crate::find::{Name, Role};
+use crate::folder::Folder;
 use crate::page::{Page, Screen};
 use crate::see;
-use crate::stories::go_to_the_freezer::Folder;
 
 fn tally(page: &Page) -> String {
     see::text(page, Role::Status, Name::from("Tally"))
@@ -252,6 +252,7 @@ fn everything_is_forgotten_only_when_that_is_meant() {
     assert_ne!(page.script("localStorage.length").as_u64(), Some(0));
     act::press(&page, Role::Button, "Forget everything on this device");
     act::press(&page, Role::Button, "Yes, forget it all");
+    page.arrive("");
     see::shown(&page, Role::Heading, "Hindsaddle");
     let fresh = Page::open(Screen::PHONE);
     assert_eq!(tally(&page), tally(&fresh), "the example is back");
@@ -270,6 +271,7 @@ fn what_was_being_written_is_forgotten_too() {
     act::press(&page, Role::Button, "This device");
     act::press(&page, Role::Button, "Forget everything on this device");
     act::press(&page, Role::Button, "Yes, forget it all");
+    page.arrive("");
     see::shown(&page, Role::Heading, "Hindsaddle");
     page.reload();
     assert_eq!(tally(&page), tally(&Page::open(Screen::PHONE)), "one animal, the example");

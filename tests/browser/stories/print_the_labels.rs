@@ -7,9 +7,9 @@ use hindsaddle_model::labels::{Grid, Nudge, Sheets};
 use hindsaddle_model::tables::GRIDS;
 use kurbo::{Affine, BezPath, Rect, Shape};
 
-use super::go_to_the_freezer::Folder;
 use crate::act;
 use crate::find::Role;
+use crate::folder::Folder;
 use crate::page::{Page, Screen};
 use crate::see;
 

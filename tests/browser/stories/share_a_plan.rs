@@ -2,9 +2,9 @@
 
 use crate::act;
 use crate::find::{Name, Role};
+use crate::folder::Folder;
 use crate::page::{Page, Screen};
 use crate::see;
-use crate::stories::go_to_the_freezer::Folder;
 use crate::stories::print_the_labels::run;
 
 fn at(page: &Page, part: &str) {
