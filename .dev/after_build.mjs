@@ -1,6 +1,7 @@
-// Owns what is made of a build when Trunk is done with it: short names in the programs, files named by what is in
-// them, kitchen.html, read.html, ahead.html and learn.html, which are index.html with other programs, what index.html shows before
-// its program arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in TRUNK_STAGING_DIR.
+// Owns what is made of a build when Trunk is done with it: smaller programs, files named by what is in them,
+// kitchen.html, read.html, ahead.html and learn.html, which are index.html with other programs, what index.html shows
+// before its program arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in
+// TRUNK_STAGING_DIR.
 
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -15,6 +16,11 @@ const folder = process.env.TRUNK_STAGING_DIR;
 const LANGUAGES = ["en", "es"];
 // A plan that was received is read on a page of its own, by the program that has the work order.
 const PAGES = { index: "app", kitchen: "kitchen", read: "kitchen", ahead: "ahead", learn: "learn" };
+// What every browser of these years has: see README.md.
+const WASM_OPT = [
+  "-Os", "--converge", "--low-memory-unused", "--reorder-functions-by-name", "--enable-bulk-memory", "--enable-mutable-globals",
+  "--enable-multivalue", "--enable-nontrapping-float-to-int", "--enable-reference-types", "--enable-sign-ext",
+];
 // Programs that are finished, by name.
 const done = new Map();
 
@@ -65,7 +71,7 @@ function named(program, language) {
   return language === "en" ? program : `${program}-${language}`;
 }
 
-/** Shortens a program and its JavaScript and names both by what is in them; says the JavaScript's name. */
+/** Makes a program and its JavaScript smaller and names both by what is in them; says the JavaScript's name. */
 function finished(name) {
   if (!done.has(name)) done.set(name, finish(name));
   return done.get(name);
@@ -74,6 +80,8 @@ function finished(name) {
 function finish(name) {
   const old = readdirSync(folder).find((file) => new RegExp(`^${name}(-[0-9a-f]{8,})?\\.js$`).test(file));
   const [script, program] = [old, old.replace(/\.js$/, "_bg.wasm")].map((file) => join(folder, file));
+  // Not while somebody develops: it takes longest of all.
+  if (process.env.TRUNK_PROFILE === "release") execFileSync("wasm-opt", [...WASM_OPT, program, "-o", program], { stdio: "inherit" });
   const short = shortened(readFileSync(script, "utf8"), readFileSync(program));
   const hash = createHash("sha256").update(short.script).update(short.program).digest("hex").slice(0, 16);
   rmSync(script);
