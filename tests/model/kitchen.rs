@@ -5,10 +5,11 @@ use hindsaddle_model::freezer::{Freezer, LoadRule, room};
 use hindsaddle_model::grind::{Patty, Price};
 use hindsaddle_model::heat::{Cold, Conductivity, Faces, SurfaceTransfer, is_too_thick};
 use hindsaddle_model::packing::Appetite;
+use hindsaddle_model::product::Product;
 use hindsaddle_model::shape::Block;
 use hindsaddle_model::sources::Source;
 use hindsaddle_model::tables::{self, DEER_FAT, FATS};
-use hindsaddle_model::thaw::{Pace, Piece};
+use hindsaddle_model::thaw::{Pace, Piece, thawing_time};
 use hindsaddle_model::units::{Density, Length, Mass, Temperature, Volume};
 use hindsaddle_model::wrap::{Fold, sheet};
 
@@ -201,6 +202,25 @@ fn five_pounds_thaw_in_a_day_and_a_small_roast_in_9_to_15_hours() {
     near(most, 15.0, 1e-9);
     // A pound of ground meat: a full day.
     assert_eq!(of(Piece::Loose, 1.0, Source::FsisThaw), (24.0, 24.0));
+}
+
+/// The sources together: kitchen pages give 12 to 14 h for steaks, 4 to 7 h a pound for a large roast (FSIS wording: 4.8).
+#[test]
+fn a_package_thaws_between_the_quickest_source_and_the_slowest() {
+    let hours = |product, pounds| {
+        let (low, high) = thawing_time(product, Mass::pounds(pounds));
+        (low.to_hours(), high.to_hours())
+    };
+    let near_both = |(low, high), (least, most)| {
+        near(low, least, 1e-9);
+        near(high, most, 1e-9);
+    };
+    near_both(hours(Product::Roast, 5.0), (20.0, 35.0));
+    near_both(hours(Product::Roast, 3.0), (9.0, 15.0));
+    near_both(hours(Product::Steak, 1.0), (12.0, 14.0));
+    near_both(hours(Product::Chop, 0.5), (12.0, 14.0));
+    near_both(hours(Product::Grind, 1.0), (24.0, 24.0));
+    near_both(hours(Product::Stew, 1.5), (24.0, 24.0));
 }
 
 /// 335e3 x 0.7357 + 3304.6 x 5.7 + 1767.0 x 8.15 J/kg (derived): what is taken out between 4 and -18 degrees C.

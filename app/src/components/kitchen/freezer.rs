@@ -4,6 +4,7 @@ use hindsaddle_model::dates::Date;
 use hindsaddle_model::freezer::{Arrival, Day, Freezer, LoadRule, Schedule, schedule};
 use hindsaddle_model::heat::{Cold, Faces, is_too_thick};
 use hindsaddle_model::product::Product;
+use hindsaddle_model::thaw::thawing_time;
 use hindsaddle_model::units::{Mass, Volume};
 use yew::prelude::*;
 
@@ -30,7 +31,6 @@ pub(super) fn view(props: &PartProps) -> Html {
             } }
             <p class="hint">{ text::FREEZE_HINT }</p>
             { times(props) }
-            <p class="hint">{ text::THAW_HINT }</p>
         </section>
     }
 }
@@ -137,28 +137,33 @@ fn filling(freezer: &Freezer, day: &Day, last: Mass, room: Volume) -> Html {
     }
 }
 
-/// How long the thickest package of each product takes.
+/// How long the thickest package of each product takes to freeze, and the heaviest to thaw.
 fn times(props: &PartProps) -> Html {
-    let cold = Cold::default();
-    let thickest = |product: Product| {
+    let (cold, units) = (Cold::default(), props.state.units);
+    let most = |product: Product| {
         let of = counted(&props.all).flat_map(|packed| packed.packages.iter().zip(&packed.wrapped));
         of.filter(|(package, _)| package.product == product)
-            .map(|(_, wrapped)| wrapped.shape.block.thickness)
-            .reduce(|one, other| if other > one { other } else { one })
+            .map(|(package, wrapped)| (wrapped.shape.block.thickness, package.mass))
+            .reduce(|(thick, heavy), (thickness, mass)| {
+                (if thickness > thick { thickness } else { thick }, if mass > heavy { mass } else { heavy })
+            })
     };
     html! {
         <>
-            <h3>{ text::FREEZE_TIMES }</h3>
-            <ul>
-                { for Product::ALL.into_iter().filter_map(|product| thickest(product).map(|thick| (product, thick))).map(|(product, thick)| html! {
-                    <li key={product.id()}>
-                        { text::named(text::product(product), &text::length(thick, props.state.units)) }{ ", " }
-                        { text::hours(cold.freezing_time(thick, Faces::Both)) }
-                        if is_too_thick(thick) { <span class="caution">{ text::TOO_THICK }</span> }
-                    </li>
-                }) }
-            </ul>
-            <p class="hint">{ text::PLANK }</p>
+            <h3>{ text::PACKAGE_TIMES }</h3>
+            <table class="plain">
+                <thead><tr><td></td><th scope="col">{ text::FREEZES }</th><th scope="col">{ text::THAWS }</th></tr></thead>
+                <tbody>{ for Product::ALL.into_iter().filter_map(|product| most(product).map(|most| (product, most))).map(|(product, (thick, heavy))| html! {
+                    <tr key={product.id()}>
+                        <th scope="row">{ text::product(product) }</th>
+                        <td>{ text::hours(cold.freezing_time(thick, Faces::Both)) }<span class="each">{ text::length(thick, units) }</span></td>
+                        <td>{ text::hours_range(thawing_time(product, heavy)) }<span class="each">{ text::mass(heavy, units) }</span></td>
+                    </tr>
+                }) }</tbody>
+            </table>
+            if Product::ALL.into_iter().filter_map(most).any(|(thick, _)| is_too_thick(thick)) { <p class="caution">{ text::TOO_THICK }</p> }
+            <p class="hint">{ text::THAW_HINT }</p>
+            <details><summary>{ text::HOW_COMPUTED }</summary><p class="hint">{ text::PLANK }</p></details>
         </>
     }
 }

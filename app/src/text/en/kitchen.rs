@@ -328,12 +328,18 @@ pub const FILLING: &str =
 pub const SCHEDULE: &str = "Day by day";
 /// What freezing asks.
 pub const FREEZE_HINT: &str = "One layer, against the cold walls, air between; stack when they are hard. Keep what waits below 40 °F (4 °C).";
-/// Freezing times.
-pub const FREEZE_TIMES: &str = "How long a package takes to freeze";
+/// Over the times of freezing and thawing.
+pub const PACKAGE_TIMES: &str = "How long a package takes";
+/// Column: of the thickest package.
+pub const FREEZES: &str = "To freeze, the thickest";
+/// Column: of the heaviest package, in the refrigerator.
+pub const THAWS: &str = "To thaw, the heaviest";
+/// Under it, to be opened.
+pub const HOW_COMPUTED: &str = "How this is computed";
 /// What that rests on.
-pub const PLANK: &str = "Plank's equation for a slab, cold air on both faces: freezer at 0 °F (-18 °C), meat from 40 °F (4 °C), 8 W/m\u{b2}K from still air to the pack (home freezers: 8 to 15). A pack that lies on another takes about twice as long. A compact roast freezes somewhat faster than a slab, a full or warm freezer more slowly.";
+pub const PLANK: &str = "To freeze: Plank's equation for a slab, cold air on both faces: freezer at 0 °F (-18 °C), meat from 40 °F (4 °C), 8 W/m\u{b2}K from still air to the pack (home freezers: 8 to 15). A pack that lies on another takes about twice as long. A compact roast freezes somewhat faster than a slab, a full or warm freezer more slowly. To thaw: what the quickest source says and the slowest; a roast of 4 lb (1.8 kg) or more counts as a large one, which is judgement.";
 /// Too thick.
-pub const TOO_THICK: &str = "thicker than 2 in (5 cm), so it may take more than a day: a thinner roast or a flatter pack freezes faster.";
+pub const TOO_THICK: &str = "A package is thicker than 2 in (5 cm), so it may take more than a day: a thinner roast or a flatter pack freezes faster.";
 /// Columns.
 pub const DAY: &str = "Day";
 /// Column.
@@ -452,6 +458,12 @@ pub fn hours(duration: Duration) -> String {
     } else {
         format!("about {} h", hours.round() as i64)
     }
+}
+
+/// "12 to 14 h".
+pub fn hours_range((low, high): (Duration, Duration)) -> String {
+    let [low, high] = [low, high].map(|duration| duration.to_hours().round() as i64);
+    if low == high { format!("about {low} h") } else { format!("{low} to {high} h") }
 }
 
 // Dates.

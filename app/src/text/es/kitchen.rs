@@ -331,12 +331,18 @@ pub const FILLING: &str =
 pub const SCHEDULE: &str = "Día por día";
 /// What freezing asks.
 pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre los paquetes; apila cuando estén duros. Guarda lo que espera a menos de 40 °F (4 °C).";
-/// Freezing times.
-pub const FREEZE_TIMES: &str = "Cuánto tarda un paquete en congelarse";
+/// Over the times of freezing and thawing.
+pub const PACKAGE_TIMES: &str = "Cuánto tarda un paquete";
+/// Column: of the thickest package.
+pub const FREEZES: &str = "En congelarse, el más grueso";
+/// Column: of the heaviest package, in the refrigerator.
+pub const THAWS: &str = "En descongelarse, el más pesado";
+/// Under it, to be opened.
+pub const HOW_COMPUTED: &str = "Cómo se calcula";
 /// What that rests on.
-pub const PLANK: &str = "Ecuación de Plank para una placa, con aire frío en ambas caras: congelador a 0 °F (-18 °C), carne desde 40 °F (4 °C), 8 W/m\u{b2}K del aire quieto al paquete (congeladores caseros: 8 a 15). Un paquete encima de otro tarda más o menos el doble. Un asado compacto se congela algo más rápido que una placa; un congelador lleno o tibio, más despacio.";
+pub const PLANK: &str = "Para congelar: ecuación de Plank para una placa, con aire frío en ambas caras: congelador a 0 °F (-18 °C), carne desde 40 °F (4 °C), 8 W/m\u{b2}K del aire quieto al paquete (congeladores caseros: 8 a 15). Un paquete encima de otro tarda más o menos el doble. Un asado compacto se congela algo más rápido que una placa; un congelador lleno o tibio, más despacio. Para descongelar: lo que dicen la fuente más rápida y la más lenta; un asado de 4 lb (1.8 kg) o más cuenta como grande, y eso es criterio nuestro.";
 /// Too thick.
-pub const TOO_THICK: &str = "pasa de 2 pulg (5 cm) de grosor, así que puede tardar más de un día: un asado más delgado o un paquete más plano se congela antes.";
+pub const TOO_THICK: &str = "Un paquete pasa de 2 pulg (5 cm) de grosor, así que puede tardar más de un día: un asado más delgado o un paquete más plano se congela antes.";
 /// Columns.
 pub const DAY: &str = "Día";
 /// Column.
@@ -459,6 +465,12 @@ pub fn hours(duration: Duration) -> String {
     } else {
         super::around(&format!("{} h", hours.round() as i64))
     }
+}
+
+/// "12 a 14 h".
+pub fn hours_range((low, high): (Duration, Duration)) -> String {
+    let [low, high] = [low, high].map(|duration| duration.to_hours().round() as i64);
+    if low == high { super::around(&format!("{low} h")) } else { format!("{low} a {high} h") }
 }
 
 // Dates.
