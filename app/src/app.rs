@@ -26,7 +26,7 @@ const ADDRESS_DELAY: u32 = 300;
 const ROOMY: f64 = 1100.0;
 
 /// The state the page opens with: a link first, then what was remembered, then the example.
-pub(crate) fn opening() -> State {
+fn opening() -> State {
     let state = opened();
     let at = storage::read_for_now(storage::AT).and_then(|at| at.parse().ok()).unwrap_or(0);
     // Steps back and the animal that was shown belong to the season that was open in this window: another begins
@@ -162,9 +162,27 @@ fn make_room(season: &Season) -> Result<(), Notice> {
     if *season == example() { Ok(()) } else { put_aside(season) }
 }
 
+/// The season that this page opens with, as it changes, and whom to tell of changes. The address and the storage follow it;
+/// the address is a lesson's instead, while one is open.
+#[hook]
+pub(crate) fn use_season(lesson: Option<String>) -> (Rc<State>, Callback<Msg>) {
+    let state = use_reducer(opening);
+    use_memory(&state, lesson);
+    use_listeners(&state);
+    use_shared(&state)
+}
+
+/// What is handed to the parts of a page: its state, and whom to tell of changes.
+#[hook]
+pub(crate) fn use_shared(state: &UseReducerHandle<State>) -> (Rc<State>, Callback<Msg>) {
+    let dispatch = state.dispatcher();
+    let send = use_callback((), move |message: Msg, ()| dispatch.dispatch(message));
+    (Rc::new((**state).clone()), send)
+}
+
 /// Keeps the address and the storage at the plan; the address at a lesson instead, while one is open.
 #[hook]
-pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>) {
+fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>) {
     let dispatch = state.dispatcher();
     let now = state.clone();
     use_effect_with(state.season.clone(), move |season| {
@@ -207,7 +225,7 @@ pub(crate) fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>
 
 /// Listens to the address and to the keys that mean something everywhere.
 #[hook]
-pub(crate) fn use_listeners(state: &UseReducerHandle<State>) {
+fn use_listeners(state: &UseReducerHandle<State>) {
     let dispatch = state.dispatcher();
     use_effect_with((), move |()| {
         let opened = dispatch.clone();
@@ -249,21 +267,14 @@ pub(crate) fn use_width() -> f64 {
 /// The whole page.
 #[component]
 pub fn App() -> Html {
-    let state = use_reducer(opening);
-    use_memory(&state, None);
-    use_listeners(&state);
+    let (state, send) = use_season(None);
     let width = use_width();
-    let send = {
-        let dispatch = state.dispatcher();
-        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
-    };
-    let shared = Rc::new((*state).clone());
     if state.class_sheets {
-        return html! { <ClassSheets state={shared} {send} /> };
+        return html! { <ClassSheets {state} {send} /> };
     }
     html! {
         <div class="page">
-            <Header state={shared.clone()} send={send.clone()} />
+            <Header state={state.clone()} send={send.clone()} />
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
             <main class="columns">
                 <div class="column-plan">
@@ -271,17 +282,17 @@ pub fn App() -> Html {
                     <LossesCard losses={state.plan.losses()} marked={!state.plan.wounds().is_empty()} send={send.clone()} />
                     <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
                 </div>
-                <PlateStage state={shared.clone()} {width} send={send.clone()} />
-                <MuscleList state={shared.clone()} send={send.clone()} />
+                <PlateStage state={state.clone()} {width} send={send.clone()} />
+                <MuscleList state={state.clone()} send={send.clone()} />
                 <div class="column-answer">
                     <Tally plan={state.plan.clone()} forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
                     if let Some(muscle) = state.muscle {
-                        <MuscleSheet key={muscle.id()} state={shared.clone()} {muscle} send={send.clone()} />
+                        <MuscleSheet key={muscle.id()} state={state.clone()} {muscle} send={send.clone()} />
                     }
                 </div>
             </main>
             if let Some(topic) = state.topic {
-                <Explanation state={shared.clone()} {topic} send={send.clone()} />
+                <Explanation state={state.clone()} {topic} send={send.clone()} />
             }
         </div>
     }

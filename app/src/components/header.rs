@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
+use super::NoticeBar;
 use crate::platform::{address, clipboard};
 use crate::store::{Msg, Notice, State};
 use crate::text;
@@ -70,14 +71,27 @@ impl Place {
     }
 }
 
-/// The head of a page other than the first.
-pub(in crate::components) fn page_header(place: Place, state: &Rc<State>, send: &Callback<Msg>) -> Html {
+/// A page other than the first: its head, what is to be said, the names of its parts, of which one is open, and that one.
+pub(in crate::components) fn page(
+    place: Place,
+    (state, send): (&State, &Callback<Msg>),
+    (names, open): (&[&'static str], &UseStateHandle<usize>),
+    part: Html,
+) -> Html {
+    // A lesson in the address is at home on one page.
+    let notice =
+        state.notice.clone().filter(|notice| place != Place::Learn || !matches!(notice, Notice::Lesson(_)));
     html! {
-        <header class="header">
-            <div class="brand"><h1>{ text::page(place as usize) }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
-            <div class="tools">{ turns(state, send) }{ ways(place, state) }</div>
-            { animals(state, send) }
-        </header>
+        <div class={classes!("page", "kitchen", (place == Place::Learn).then_some("learn"))}>
+            <header class="header">
+                <div class="brand"><h1>{ text::page(place as usize) }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
+                <div class="tools">{ turns(state, send) }{ ways(place, state) }</div>
+                { animals(state, send) }
+            </header>
+            <NoticeBar {notice} units={state.units} send={send.clone()} />
+            { parts(names, open) }
+            <main class="kitchen-part">{ part }</main>
+        </div>
     }
 }
 
@@ -107,7 +121,7 @@ pub(in crate::components) fn animals(state: &State, send: &Callback<Msg>) -> Htm
 }
 
 /// The parts of a page, of which one is open.
-pub(in crate::components) fn parts(names: &[&'static str], open: &UseStateHandle<usize>) -> Html {
+fn parts(names: &[&'static str], open: &UseStateHandle<usize>) -> Html {
     html! {
         <nav class="parts" aria-label={text::PARTS_OF_PAGE}>
             { for names.iter().enumerate().map(|(place, name)| {

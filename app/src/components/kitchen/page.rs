@@ -1,17 +1,13 @@
 //! The page put together.
 
-use std::rc::Rc;
-
 use yew::prelude::*;
 
 use super::{
     PartProps, cautions, dates, files, freezer, grinder, labels, reading, table_card, work_order, wrapping,
 };
-use crate::app::{opening, use_listeners, use_memory};
-use crate::components::NoticeBar;
-use crate::components::header::{Place, page_header, parts};
+use crate::app::use_season;
+use crate::components::header::{Place, page};
 use crate::platform::address;
-use crate::store::{Msg, State};
 use crate::text;
 use crate::views::kitchen::all_packed;
 
@@ -52,34 +48,19 @@ pub fn KitchenPage() -> Html {
 /// The table's page.
 #[component]
 fn Kitchen() -> Html {
-    let state = use_reducer(opening);
-    use_memory(&state, None);
-    use_listeners(&state);
+    let (state, send) = use_season(None);
     let part = use_state(|| 0);
-    let send = {
-        let dispatch = state.dispatcher();
-        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
-    };
     let all = use_memo(state.season.clone(), |season| all_packed(season));
-    let shared: Rc<State> = Rc::new((*state).clone());
-    let props = PartProps { state: shared.clone(), all, send: send.clone() };
-    html! {
-        <div class="page kitchen">
-            { page_header(Place::Kitchen, &shared, &send) }
-            <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
-            { parts(&PARTS.map(|(_, name)| name), &part) }
-            <main class="kitchen-part">
-                { match PARTS[*part].0 {
-                    Part::TableCard => html! { <table_card::TableCard ..props /> },
-                    Part::Grinder => html! { <grinder::Grinder ..props /> },
-                    Part::Wrapping => html! { <wrapping::WrappingCard ..props /> },
-                    Part::Freezer => freezer::view(&props),
-                    Part::Labels => html! { <>{ dates::view(&props) }<labels::Labels ..props /></> },
-                    Part::WorkOrder => work_order::view(&props),
-                    Part::Files => files::view(&props),
-                    Part::Cautions => cautions::view(),
-                } }
-            </main>
-        </div>
-    }
+    let props = PartProps { state: state.clone(), all, send: send.clone() };
+    let shown = match PARTS[*part].0 {
+        Part::TableCard => html! { <table_card::TableCard ..props /> },
+        Part::Grinder => html! { <grinder::Grinder ..props /> },
+        Part::Wrapping => html! { <wrapping::WrappingCard ..props /> },
+        Part::Freezer => freezer::view(&props),
+        Part::Labels => html! { <>{ dates::view(&props) }<labels::Labels ..props /></> },
+        Part::WorkOrder => work_order::view(&props),
+        Part::Files => files::view(&props),
+        Part::Cautions => cautions::view(),
+    };
+    page(Place::Kitchen, (&state, &send), (&PARTS.map(|(_, name)| name), &part), shown)
 }

@@ -6,7 +6,7 @@ use hindsaddle_model::season::Season;
 use yew::prelude::*;
 
 use super::{PartProps, work_order};
-use crate::app::{adopt, own, put_aside, received};
+use crate::app::{adopt, own, put_aside, received, use_shared};
 use crate::components::NoticeBar;
 use crate::components::controls::{Choosable, Segments};
 use crate::components::header::animals;
@@ -49,13 +49,9 @@ struct ReceivedProps {
 fn Received(props: &ReceivedProps) -> Html {
     let opened = props.state.clone();
     let state = use_reducer(move || (*opened).clone());
-    let send = {
-        let dispatch = state.dispatcher();
-        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
-    };
+    let (state, send) = use_shared(&state);
     let all = use_memo(state.season.clone(), |season| all_packed(season));
-    let shared: Rc<State> = Rc::new((*state).clone());
-    let parts = PartProps { state: shared.clone(), all, send: send.clone() };
+    let parts = PartProps { state: state.clone(), all, send: send.clone() };
     let units = [Units::Pounds, Units::Kilograms];
     let on_units = send.reform(move |place: usize| Msg::Units(units[place]));
     html! {
@@ -63,12 +59,12 @@ fn Received(props: &ReceivedProps) -> Html {
             <header class="header">
                 <div class="brand"><h1>{ text::RECEIVED }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
                 <div class="tools"><Segments label={text::UNITS} options={units.map(|units| Choosable::new(text::weight_unit(units))).to_vec()} chosen={units.iter().position(|one| *one == state.units)} on_choose={on_units} /></div>
-                { animals(&shared, &send) }
+                { animals(&state, &send) }
             </header>
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
             <main class="kitchen-part">
                 { work_order::view(&parts) }
-                { packages(&shared) }
+                { packages(&state) }
                 <p class="hint">{ text::READ_ONLY }{ " " }<a href={format!("learn.html#{}", state.link())}>{ text::WHERE_CUTS_ARE }</a></p>
             </main>
             { choices(&state.season, &send) }

@@ -1,8 +1,6 @@
 //! The page put together. While a lesson is open the address is the lesson's; the plan goes along in the memory and in
 //! the ways to the other pages.
 
-use std::rc::Rc;
-
 use hindsaddle_model::lesson::Lesson;
 use hindsaddle_model::link::LinkError;
 use hindsaddle_model::link::lesson::{is_lesson, read, write};
@@ -10,11 +8,11 @@ use yew::prelude::*;
 
 use super::practice::Practice;
 use super::{PartProps, muscles, sources, walk, words};
-use crate::app::{opening, use_listeners, use_memory, use_width};
-use crate::components::header::{Place, page_header, parts};
-use crate::components::{ClassSheets, NoticeBar};
+use crate::app::{use_season, use_width};
+use crate::components::ClassSheets;
+use crate::components::header::{Place, page};
 use crate::platform::address;
-use crate::store::{Msg, Notice, State};
+use crate::store::Msg;
 use crate::text;
 use crate::views::draft::{Draft, sides};
 
@@ -48,9 +46,7 @@ fn lesson_of(fragment: &str) -> Option<Result<Lesson, LinkError>> {
 pub fn LearnPage() -> Html {
     let lesson = use_state_eq(|| lesson_of(&address::fragment()));
     let part = use_state(|| if lesson.is_some() { PRACTICE } else { 0 });
-    let state = use_reducer(opening);
-    use_memory(&state, lesson.as_ref().and_then(|lesson| lesson.as_ref().ok()).map(write));
-    use_listeners(&state);
+    let (state, send) = use_season(lesson.as_ref().and_then(|lesson| lesson.as_ref().ok()).map(write));
     {
         let (lesson, part) = (lesson.setter(), part.setter());
         use_effect_with((), move |()| {
@@ -67,13 +63,8 @@ pub fn LearnPage() -> Html {
     let draft = use_state(Draft::beginning);
     let sheets = use_state(Vec::new);
     let width = use_width();
-    let send = {
-        let dispatch = state.dispatcher();
-        use_callback((), move |message: Msg, ()| dispatch.dispatch(message))
-    };
-    let shared: Rc<State> = Rc::new((*state).clone());
     if state.class_sheets {
-        return html! { <ClassSheets state={shared} sides={(*sheets).clone()} {send} /> };
+        return html! { <ClassSheets {state} sides={(*sheets).clone()} {send} /> };
     }
     let on_lesson = {
         let (lesson, part) = (lesson.clone(), part.clone());
@@ -89,23 +80,15 @@ pub fn LearnPage() -> Html {
             send.emit(Msg::ClassSheets(true));
         })
     };
-    let props = PartProps { state: shared.clone(), width, send: send.clone() };
-    // A lesson is at home here.
-    let notice = state.notice.clone().filter(|notice| !matches!(notice, Notice::Lesson(_)));
-    html! {
-        <div class="page kitchen learn">
-            { page_header(Place::Learn, &shared, &send) }
-            <NoticeBar {notice} units={state.units} send={send.clone()} />
-            { parts(&PARTS.map(|(_, name)| name), &part) }
-            <main class="kitchen-part">
-                { match PARTS[*part].0 {
-                    Part::Muscles => html! { <muscles::Muscles ..props /> },
-                    Part::FirstDeer => html! { <walk::Walk ..props /> },
-                    Part::Practice => html! { <Practice part={props} lesson={(*lesson).clone()} {on_lesson} {draft} {on_sheets} /> },
-                    Part::Words => html! { <words::Words /> },
-                    Part::Sources => sources::view(),
-                } }
-            </main>
-        </div>
-    }
+    let props = PartProps { state: state.clone(), width, send: send.clone() };
+    let shown = match PARTS[*part].0 {
+        Part::Muscles => html! { <muscles::Muscles ..props /> },
+        Part::FirstDeer => html! { <walk::Walk ..props /> },
+        Part::Practice => {
+            html! { <Practice part={props} lesson={(*lesson).clone()} {on_lesson} {draft} {on_sheets} /> }
+        }
+        Part::Words => html! { <words::Words /> },
+        Part::Sources => sources::view(),
+    };
+    page(Place::Learn, (&state, &send), (&PARTS.map(|(_, name)| name), &part), shown)
 }
