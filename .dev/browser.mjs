@@ -1,6 +1,9 @@
 // Owns a headless browser and the wire to it, for whoever looks at the built page or measures it.
 
 import { spawn } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { createInterface } from "node:readline";
 
 const CHROMIUM_FLAGS = [
@@ -10,7 +13,9 @@ const CHROMIUM_FLAGS = [
 
 /** Starts a browser with a profile of its own. */
 export async function start() {
-  const driver = spawn(process.env.CHROMEDRIVER ?? "chromedriver", ["--port=0"], { stdio: ["ignore", "pipe", "ignore"] });
+  // Where the browser keeps what it needs while it runs: it leaves files behind.
+  const scratch = mkdtempSync(join(tmpdir(), "hindsaddle-browser-"));
+  const driver = spawn(process.env.CHROMEDRIVER ?? "chromedriver", ["--port=0"], { stdio: ["ignore", "pipe", "ignore"], env: { ...process.env, TMPDIR: scratch } });
   const sessions = `http://127.0.0.1:${await portOf(driver)}/session`;
   const capabilities = {
     "goog:chromeOptions": { args: CHROMIUM_FLAGS },
@@ -32,6 +37,7 @@ export async function start() {
     async close() {
       await fetch(session, { method: "DELETE" });
       driver.kill();
+      rmSync(scratch, { recursive: true, force: true, maxRetries: 5 });
     },
   };
 }

@@ -1,10 +1,11 @@
 // Owns serving a folder on this machine, as a plain static host would: node .dev/static.mjs FOLDER PORT
 // Nothing is kept by the browser without asking, so that what is seen is always what was built last.
 
-import { createReadStream, statSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
+import { brotliCompressSync } from "node:zlib";
 
 const CONTENT_TYPES = {
   ".css": "text/css; charset=utf-8",
@@ -19,22 +20,27 @@ const CONTENT_TYPES = {
   ".webmanifest": "application/manifest+json",
 };
 
-/** Starts serving `folder`; port 0 takes any free one. Resolves to the server and its address once it answers. */
-export function serve(folder, port) {
+/**
+ * Starts serving `folder`; port 0 takes any free one. Resolves to the server and its address once it answers.
+ * With `brotli` every file is sent in Brotli, as a host would; `own` has texts by the name under which they are served, too.
+ */
+export function serve(folder, port, { brotli = false, own = new Map() } = {}) {
   const root = resolve(folder);
+  const packed = new Map();
   const server = createServer((request, response) => {
-    const file = fileOf(root, request.url);
-    if (!file) {
+    const name = nameOf(request.url);
+    const body = name === undefined ? undefined : own.get(name) ?? contents(root, name);
+    if (body === undefined) {
       response.writeHead(404, { "content-type": "text/plain" }).end("not found\n");
       return;
     }
+    if (brotli && !packed.has(name)) packed.set(name, brotliCompressSync(body));
     response.writeHead(200, {
-      "content-type": CONTENT_TYPES[extname(file)] ?? "application/octet-stream",
-      "content-length": statSync(file).size,
+      "content-type": CONTENT_TYPES[extname(name)] ?? "application/octet-stream",
       "cache-control": "no-cache",
+      ...(brotli && { "content-encoding": "br" }),
     });
-    if (request.method === "HEAD") response.end();
-    else createReadStream(file).pipe(response);
+    response.end(request.method === "HEAD" ? undefined : packed.get(name) ?? body);
   });
   return new Promise((ready, failed) => {
     server.once("error", failed);
@@ -44,17 +50,21 @@ export function serve(folder, port) {
   });
 }
 
-/** The file that a request means, or nothing if there is none inside `root`. */
-function fileOf(root, url) {
-  let path;
+/** The name of the file that a request means, from the folder on; nothing if it cannot be read. */
+function nameOf(url) {
   try {
-    path = decodeURIComponent(new URL(url, "http://localhost").pathname);
+    const path = decodeURIComponent(new URL(url, "http://localhost").pathname);
+    return normalize(path.endsWith("/") ? `${path}index.html` : path).slice(1);
   } catch {
     return undefined;
   }
-  const file = join(root, normalize(path.endsWith("/") ? `${path}index.html` : path));
+}
+
+/** What is in a file; nothing if there is none inside `root`. */
+function contents(root, name) {
+  const file = join(root, name);
   const inside = file.startsWith(`${root}/`) && statSync(file, { throwIfNoEntry: false })?.isFile();
-  return inside ? file : undefined;
+  return inside ? readFileSync(file) : undefined;
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1]).href) {

@@ -2,11 +2,9 @@
 // Tables of medians and of the middle half of the runs. Files are sent in Brotli, as a host would.
 
 import { readFileSync } from "node:fs";
-import { createServer } from "node:http";
 import { cpus } from "node:os";
-import { extname, join } from "node:path";
-import { brotliCompressSync } from "node:zlib";
 import { start } from "../../.dev/browser.mjs";
+import { serve } from "../../.dev/static.mjs";
 
 const LOADS = 9;
 const TAPS = 60;
@@ -15,23 +13,10 @@ const NETWORKS = {
   // 1.6 Mbit/s and 150 ms: a slow fourth-generation network as Lighthouse has it.
   "slow 4G": { latency: 150, downloadThroughput: 1.6e6 / 8, uploadThroughput: 750e3 / 8 },
 };
-const TYPES = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css", ".wasm": "application/wasm", ".svg": "image/svg+xml", ".json": "application/json", ".png": "image/png", ".webmanifest": "application/manifest+json" };
 
 const folder = process.argv[2];
 const own = new Map();
-const packed = new Map();
-const server = createServer((request, response) => {
-  const path = new URL(request.url, "http://localhost").pathname.slice(1) || "index.html";
-  try {
-    if (!packed.has(path)) packed.set(path, brotliCompressSync(own.get(path) ?? readFileSync(join(folder, path))));
-    response.writeHead(200, { "content-type": TYPES[extname(path)] ?? "application/octet-stream", "content-encoding": "br", "cache-control": "no-cache" });
-    response.end(packed.get(path));
-  } catch {
-    response.writeHead(404).end();
-  }
-});
-await new Promise((ready) => server.listen(0, "127.0.0.1", ready));
-const address = `http://localhost:${server.address().port}/`;
+const { server, address } = await serve(folder, 0, { brotli: true, own });
 
 // Tells when the program has taken over, and was painted.
 const USABLE = `new MutationObserver((_, seen) => {
