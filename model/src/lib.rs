@@ -64,6 +64,7 @@ pub mod rules;
 pub mod scale;
 pub mod season;
 pub mod shape;
+mod short;
 pub mod sources;
 mod spread;
 pub mod tables;

@@ -4,6 +4,7 @@
 use crate::anatomy::{Muscle, Side};
 use crate::plan::Plan;
 use crate::product::{Cut, Product};
+use crate::short;
 use crate::tables;
 
 /// Why a muscle is worked on when it is. The order of the kinds is the order of the work.
@@ -75,14 +76,12 @@ pub fn working_order(plan: &Plan) -> Vec<Step> {
     steps
 }
 
-/// Muscles in working order: by why, then by rank, then as they come. They are put in one by one, because the
-/// library's sort is 5 kB of the page for each type it is used on.
+/// Muscles in working order: by why, then by rank, then as they come.
 pub(crate) fn in_order(muscles: impl Iterator<Item = (Why, Muscle)>) -> Vec<(Why, Muscle)> {
     let key = |(why, muscle): (Why, Muscle)| (why, rank(muscle, why));
     let mut ordered: Vec<(Why, Muscle)> = Vec::with_capacity(Muscle::COUNT);
     for entry in muscles {
-        let place = ordered.iter().position(|other| key(*other) > key(entry));
-        ordered.insert(place.unwrap_or(ordered.len()), entry);
+        short::put(&mut ordered, entry, |other| key(*other) > key(entry));
     }
     ordered
 }

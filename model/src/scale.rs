@@ -9,6 +9,7 @@ use crate::kalman;
 use crate::plan::Plan;
 use crate::product::Product;
 use crate::rules::Refusal;
+use crate::short;
 use crate::tables::{FAR, SCALE_PART, SCALE_STEP, SIDE_DIFFERENCE, TRIM_DIFFERENCE};
 use crate::units::Mass;
 use crate::weighed;
@@ -78,8 +79,7 @@ pub(crate) fn set(weighings: &mut Vec<Weighing>, target: OnScale, mass: Option<M
         return Err(Refusal::WeighingOutOfRange { least: LIGHTEST, most: HEAVIEST });
     }
     weighings.retain(|other| !target.replaces(other.target));
-    let place = weighings.iter().position(|other| other.target.place() > target.place());
-    weighings.insert(place.unwrap_or(weighings.len()), Weighing { target, mass });
+    short::put(weighings, Weighing { target, mass }, |other| other.target.place() > target.place());
     Ok(())
 }
 

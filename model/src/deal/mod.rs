@@ -17,6 +17,7 @@ mod table;
 use crate::packages::Package;
 use crate::partners::{Partners, Share};
 use crate::product::Product;
+use crate::short;
 use crate::units::Mass;
 use table::{Kind, Row, Table};
 
@@ -153,9 +154,7 @@ fn seats(parts: &[i64], rows: &[Row]) -> Vec<usize> {
     let mut seats: Vec<usize> = Vec::new();
     for partner in 0..parts.len() {
         let key = |partner: usize| (parts[partner], rows[partner]);
-        let smaller = |other: &usize| key(*other) < key(partner);
-        let place = seats.iter().position(smaller).unwrap_or(seats.len());
-        seats.insert(place, partner);
+        short::put(&mut seats, partner, |other| key(*other) < key(partner));
     }
     seats
 }

@@ -4,6 +4,7 @@
 //! can mend. Each product is also searched alone first; no deal of all of them is better than those together.
 
 use super::table::{Hands, Row, Score, Stacks, Table};
+use crate::short;
 
 /// How many nodes a pass looks at, and a pass over one product alone.
 const NODES: u32 = 30_000;
@@ -203,8 +204,7 @@ impl Search {
             if worst.max(outlook.worst) <= self.limit.worst && bound <= self.limit.sum {
                 let uneven = (row[stack.product] + self.stacks.parts[partner] * stack.later).abs();
                 let option = (bound, uneven, number);
-                let place = options.iter().position(|other| *other < option).unwrap_or(options.len());
-                options.insert(place, option);
+                short::put(&mut options, option, |other| *other < option);
             }
         }
         Offer { options, taken: 0 }

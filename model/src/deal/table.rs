@@ -4,6 +4,7 @@
 
 use super::sums::Sums;
 use crate::product::Product;
+use crate::short;
 
 const PRODUCTS: usize = Product::ALL.len();
 
@@ -105,9 +106,8 @@ impl Stacks {
         let mut groups: Vec<Group> = Vec::new();
         for product in Product::ALL {
             let group = Group::of(product, table, unit);
-            let easier = |other: &Group| other.hardness(table) < group.hardness(table);
-            let place = groups.iter().position(easier).unwrap_or(groups.len());
-            groups.insert(place, group);
+            let hardness = group.hardness(table);
+            short::put(&mut groups, group, |other| other.hardness(table) < hardness);
         }
         let mut all = Vec::new();
         let mut behind = vec![0; table.parts.len()];
@@ -158,9 +158,7 @@ fn stacks(table: &Table, product: Product, group: usize, unit: i64) -> Vec<Stack
     let mut lightest_first: Vec<usize> = Vec::new();
     for (place, kind) in table.kinds.iter().enumerate() {
         if kind.product == product {
-            let heavier = |other: &usize| weight_of(*other) > weight_of(place);
-            let at = lightest_first.iter().position(heavier).unwrap_or(lightest_first.len());
-            lightest_first.insert(at, place);
+            short::put(&mut lightest_first, place, |other| weight_of(*other) > weight_of(place));
         }
     }
     let (mut sums, mut later) = (Sums::of_nothing(), 0);

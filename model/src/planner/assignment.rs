@@ -7,6 +7,8 @@
 //! cheapest option of each group by itself. The other asks how near to its target an amount can still come. Both
 //! are exact in whole numbers, so what is cut is proven to hold nothing cheaper.
 
+use crate::short;
+
 /// Cost of a unit that is missing from a target.
 pub const SHORT: i64 = 30;
 /// Cost of a unit beyond a target.
@@ -159,13 +161,13 @@ impl Search {
             all.map(|choice| choice.amounts.iter().sum::<i64>()).max().unwrap_or(0)
         };
         let mut order: Vec<usize> = (0..problem.groups.len()).collect();
-        insertion_sort(&mut order, |one, other| size(one) > size(other));
+        short::sort(&mut order, |one, other| size(one) > size(other));
         let priced: Vec<Vec<(usize, i64)>> = order
             .iter()
             .map(|group| {
                 let mut options: Vec<(usize, i64)> =
                     problem.groups[*group].iter().map(|choice| paid.of(choice)).enumerate().collect();
-                insertion_sort(&mut options, |one, other| one.1 < other.1);
+                short::sort(&mut options, |one, other| one.1 < other.1);
                 options
             })
             .collect();
@@ -419,15 +421,4 @@ fn slope(problem: &Problem, chosen: &[usize]) -> [f64; AMOUNTS + 1] {
         Some(target) => beyond(all.amounts[part], *target),
         None => beyond(all.work, problem.most_work),
     })
-}
-
-/// Lists here are short; the library's sort is sixteen kilobytes of the page.
-fn insertion_sort<T: Copy>(list: &mut [T], is_before: impl Fn(&T, &T) -> bool) {
-    for end in 1..list.len() {
-        let mut at = end;
-        while at > 0 && is_before(&list[at], &list[at - 1]) {
-            list.swap(at, at - 1);
-            at -= 1;
-        }
-    }
 }
