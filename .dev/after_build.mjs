@@ -3,10 +3,12 @@
 // before its program arrives, and the list of files in offline.js. Trunk runs it with the folder of the build in
 // TRUNK_STAGING_DIR.
 
-import { execFileSync } from "node:child_process";
+import { execFile, execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpus } from "node:os";
 import { join } from "node:path";
+import { promisify } from "node:util";
 import { filesIn } from "./files.mjs";
 import { shortened } from "./short_names.mjs";
 import { single } from "./single.mjs";
@@ -21,15 +23,21 @@ const WASM_OPT = [
   "-Os", "--converge", "--low-memory-unused", "--reorder-functions-by-name", "--enable-bulk-memory", "--enable-mutable-globals",
   "--enable-multivalue", "--enable-nontrapping-float-to-int", "--enable-reference-types", "--enable-sign-ext",
 ];
-// Programs that are finished, by name.
+// Programs that are finished: the name of its JavaScript, by its own. Two pages may share one.
 const done = new Map();
+const waiting = [...new Set(Object.values(PAGES))].flatMap((program) => LANGUAGES.map((language) => named(program, language)));
+const programs = [...waiting];
+// As many at a time as the machine has cores.
+await Promise.all(Array.from({ length: cpus().length }, async () => {
+  for (let name = waiting.shift(); name !== undefined; name = waiting.shift()) done.set(name, await finish(name));
+}));
 
 // What Trunk wrote for the first program names it with a hash of what it was before; the others have none.
 let html = readFileSync(join(folder, "index.html"), "utf8");
 html = replaced(html, /<link rel="(modulepreload|preload)"[^>]*>\n?/g, "", "preloads").replace(/\n{2,}/g, "\n");
 for (const [page, program] of Object.entries(PAGES)) {
   const links = LANGUAGES.map((language) => {
-    const href = finished(named(program, language));
+    const href = done.get(named(program, language));
     return `<link rel="program" hreflang="${language}" href="${href}">`;
   });
   // Before boot.js, which starts one of them.
@@ -53,8 +61,6 @@ offline = replaced(offline, 'const BUILD = "";', `const BUILD = "${build}";`, "c
 offline = replaced(offline, "const FILES = [];", `const FILES = ${JSON.stringify(list)};`, "const FILES");
 writeFileSync(join(folder, "offline.js"), offline);
 
-// Two pages may share a program.
-const programs = [...new Set(Object.values(PAGES))].flatMap((program) => LANGUAGES.map((language) => named(program, language)));
 const start = readFileSync(new URL("../assets/single.js", import.meta.url), "utf8");
 writeFileSync(join(folder, "single.html"), single(folder, files, programs, start));
 
@@ -72,16 +78,11 @@ function named(program, language) {
 }
 
 /** Makes a program and its JavaScript smaller and names both by what is in them; says the JavaScript's name. */
-function finished(name) {
-  if (!done.has(name)) done.set(name, finish(name));
-  return done.get(name);
-}
-
-function finish(name) {
+async function finish(name) {
   const old = readdirSync(folder).find((file) => new RegExp(`^${name}(-[0-9a-f]{8,})?\\.js$`).test(file));
   const [script, program] = [old, old.replace(/\.js$/, "_bg.wasm")].map((file) => join(folder, file));
   // Not while somebody develops: it takes longest of all.
-  if (process.env.TRUNK_PROFILE === "release") execFileSync("wasm-opt", [...WASM_OPT, program, "-o", program], { stdio: "inherit" });
+  if (process.env.TRUNK_PROFILE === "release") await promisify(execFile)("wasm-opt", [...WASM_OPT, program, "-o", program]);
   const short = shortened(readFileSync(script, "utf8"), readFileSync(program));
   const hash = createHash("sha256").update(short.script).update(short.program).digest("hex").slice(0, 16);
   rmSync(script);
