@@ -18,7 +18,7 @@ pub(crate) struct Region {
 /// One authored file.
 pub(crate) struct Drawing {
     pub(crate) body: BezPath,
-    /// The contour of the animal: the body, and of what was cut off it the trace in the under-drawing.
+    /// The contour of the animal: the body, and of what the half has lost the trace of the outer side.
     pub(crate) contour: BezPath,
     pub(crate) regions: Vec<Region>,
     landmarks: Vec<(String, Point)>,
@@ -73,7 +73,8 @@ pub(crate) fn drawing(view: View) -> Drawing {
     let body = flat(&path("outline-body"));
     let mut contour = body.clone();
     if view == View::Inner {
-        contour.extend(flat(&path("bone-head")));
+        // What the half has lost is traced as the outer side has it.
+        contour.extend(drawing(View::Outer).contour);
     }
     Drawing { body, contour, regions, landmarks }
 }

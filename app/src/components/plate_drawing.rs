@@ -101,17 +101,19 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     }
 }
 
-/// The animal without its muscles: the far legs and the far antler, mane and beard, the body, and before it the
+/// The animal without its muscles: what it has lost as a traced line, the far legs and the far antler, mane and beard, the body, and before it the
 /// near antler, which stands on the skull, and the ear.
 pub(in crate::components) fn silhouette(plate: &Plate, antlers: bool) -> Html {
     let [far, near] = plate.antlers.clone();
+    let traced = !plate.trace.is_empty();
     html! {
         <>
+            if traced { <path class="trace" d={plate.trace.clone()} /> }
             <path class="far" d={plate.far.clone()} />
-            if antlers { <path class="far" d={far} /> }
+            if antlers && !traced { <path class="far" d={far} /> }
             <path class="body" d={plate.shape.clone()} />
             <path class="body" d={plate.body.clone()} />
-            if antlers { <path class="antlers" d={near} /> }
+            if antlers { <path class={if traced { "trace" } else { "antlers" }} d={near} /> }
             <path class="body" d={plate.ear.clone()} />
         </>
     }

@@ -112,19 +112,20 @@ fn make(view: View, species: Species) -> Plate {
     let whole = Place { sides: &[1.0], ..place };
     let shaped = |data: &[u8]| drawn(data, place);
     let own = |of: fn(&Figure) -> &'static [u8]| figure.map_or(&b""[..], of);
+    // The half that is seen from within has lost its head and its feet: they are traced as the outer side has them.
+    let trace = if view == View::Inner { [OUTER.body, OUTER.ear] } else { [&b""[..]; 2] };
     let antlers = match (figure, view) {
-        (None, _) => authored.antlers,
-        (Some(figure), View::Outer) => figure.antlers,
+        (None, View::Inner) => OUTER.antlers,
+        (None, View::Outer | View::Above) => authored.antlers,
         (Some(figure), View::Above) => [b"", figure.antlers_above],
-        // The half that is seen from within has lost its head.
-        (Some(_), View::Inner) => [&b""[..]; 2],
+        (Some(figure), View::Outer | View::Inner) => figure.antlers,
     };
     let outer_only = |data: &'static [u8]| if view == View::Outer { data } else { b"" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
     let mut ink = String::from(&*shaped(authored.ink));
     ink.push_str(&drawn(outer_only(own(|figure| figure.ink)), own_place));
     let bounds = (
-        [authored.body, authored.far, authored.ear, authored.bones]
+        [authored.body, authored.far, authored.ear, authored.bones, trace[0], trace[1]]
             .into_iter()
             .filter_map(|data| bounds(data, place))
             .reduce(Frame::with)
@@ -132,6 +133,7 @@ fn make(view: View, species: Species) -> Plate {
         antlers.into_iter().filter_map(|antler| bounds(antler, own_place)).reduce(Frame::with),
     );
     Plate {
+        trace: trace.map(shaped).concat().into(),
         far: shaped(authored.far),
         body: drawn(authored.body, whole),
         ear: shaped(authored.ear),

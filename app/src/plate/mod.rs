@@ -87,6 +87,8 @@ pub struct Area {
 /// One view of one animal.
 #[derive(Debug)]
 pub struct Plate {
+    /// What the animal has lost, as a traced line; empty where it is whole.
+    pub trace: Rc<str>,
     /// Legs and ear that stand behind the body.
     pub far: Rc<str>,
     /// The silhouette.
@@ -95,7 +97,7 @@ pub struct Plate {
     pub ear: Rc<str>,
     /// A male's antlers or horns: the far one, and the near one over it.
     pub antlers: [Rc<str>; 2],
-    /// Spine, blade, ribs and long bones, and what was cut off, as a fine under-drawing.
+    /// Spine, blade, ribs and long bones, as a fine under-drawing.
     pub bones: Rc<str>,
     /// Mane, beard or bell, under the muscles.
     pub shape: Rc<str>,
