@@ -3,7 +3,7 @@
 // It runs before the body is read: what is fetched is on its way when the first picture is drawn.
 
 // What the reader chose, else the first of the browser's languages there is a program in. The choice is written by
-// app/src/platform/language.rs.
+// app/src/components/animal_card.rs.
 const programs = new Map([...document.querySelectorAll('link[rel="program"]')].map(({ hreflang, href }) => [hreflang, href]));
 const asked = [chosen(), ...navigator.languages].map((language) => language?.slice(0, 2).toLowerCase());
 const language = asked.find((language) => programs.has(language)) ?? "en";

@@ -8,7 +8,8 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::controls::{Choice, Choosable, Segments};
-use crate::platform::language;
+use crate::app::remember;
+use crate::platform::{address, storage};
 use crate::store::Msg;
 use crate::text::{self, Units};
 
@@ -160,6 +161,15 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
         }
     };
     let on_units = props.send.reform(|place: usize| Msg::Units(UNITS[place]));
+    let on_language = {
+        let send = props.send.clone();
+        // A program speaks one language: assets/boot.js starts the one that was chosen.
+        Callback::from(move |place: usize| {
+            if remember(storage::LANGUAGE, text::LANGUAGES[place].0, &send) {
+                address::reload();
+            }
+        })
+    };
     let languages = text::LANGUAGES.map(|(_, name)| Choosable::new(name)).to_vec();
     let unit_options = UNITS.map(|units| Choosable::new(text::weight_unit(units))).to_vec();
     html! {
@@ -194,7 +204,7 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                 }
                 <Segments label={text::UNITS} options={unit_options} chosen={place(&UNITS, &units)} on_choose={on_units} />
                 <Segments label={text::LANGUAGE_CHOICE} options={languages} chosen={text::LANGUAGES.iter().position(|(code, _)| *code == text::LANGUAGE)}
-                    on_choose={|place: usize| language::choose(text::LANGUAGES[place].0)} />
+                    on_choose={on_language} />
             </div>
             <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
                 { wrong.as_deref().unwrap_or(text::stage_hint(draft.stage)) }

@@ -9,7 +9,6 @@ pub mod focus;
 pub mod install;
 mod journal;
 pub mod keys;
-pub mod language;
 pub mod picture;
 pub mod pointer;
 pub mod screen;

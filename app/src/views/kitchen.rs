@@ -1,6 +1,6 @@
 //! The packages of a plan, their labels and their supplies, as plain values.
 
-use hindsaddle_model::dates::{Date, Keeps, best_by};
+use hindsaddle_model::dates::{Date, DateError, Keeps, best_by};
 use hindsaddle_model::deal::deal;
 use hindsaddle_model::forecast::{Forecast, forecast};
 use hindsaddle_model::freezer::Arrival;
@@ -213,12 +213,18 @@ pub fn iso(date: Date) -> String {
     format!("{}-{:02}-{:02}", date.year(), date.month(), date.day())
 }
 
-/// A date as a field gives it.
-pub fn typed_date(text: &str) -> Option<Date> {
-    let mut parts = text.split('-');
-    let year = parts.next()?.parse().ok()?;
-    let month = parts.next()?.parse().ok()?;
-    Date::new(year, month, parts.next()?.parse().ok()?).ok()
+/// A date as a field gives it; none if it is empty, or its year has not four digits yet.
+///
+/// # Errors
+/// A date that no plan may name.
+pub fn typed_date(text: &str) -> Result<Option<Date>, DateError> {
+    let mut parts = text.splitn(3, '-');
+    let year = parts.next().and_then(|part| part.parse().ok()).filter(|year| *year >= 1000);
+    let mut next = || parts.next().and_then(|part| part.parse().ok());
+    match (year, next(), next()) {
+        (Some(year), Some(month), Some(day)) => Date::new(year, month, day).map(Some),
+        _ => Ok(None),
+    }
 }
 
 /// A supply, its amount to buy and how that is said.
@@ -282,6 +288,7 @@ fn said(supplies: &Supplies, units: Units) -> [String; 8] {
 #[cfg(test)]
 mod tests {
     use hindsaddle_model::animal::Animal;
+    use hindsaddle_model::dates::YEARS;
     use hindsaddle_model::kitchen::Kitchen;
     use hindsaddle_model::plan::Action;
     use hindsaddle_model::season::Change;
@@ -366,9 +373,15 @@ mod tests {
     #[test]
     fn a_date_comes_back_from_its_field() {
         let day = Date::new(2026, 2, 28).unwrap();
-        assert_eq!(typed_date(&iso(day)), Some(day));
-        for wrong in ["", "2026-02-30", "2026-13-01", "tomorrow"] {
-            assert_eq!(typed_date(wrong), None, "{wrong}");
+        assert_eq!(typed_date(&iso(day)), Ok(Some(day)));
+        for unfinished in ["", "tomorrow", "0202-11-01"] {
+            assert_eq!(typed_date(unfinished), Ok(None), "{unfinished}");
         }
+        let (first, last) = YEARS;
+        let out_of_range = Err(DateError::YearOutOfRange { first, last });
+        assert_eq!(typed_date("1995-11-01"), out_of_range);
+        assert_eq!(typed_date("2201-11-01"), out_of_range);
+        assert_eq!(typed_date("2026-13-01"), Err(DateError::NoSuchMonth));
+        assert_eq!(typed_date("2026-02-30"), Err(DateError::NoSuchDay { last: 28 }));
     }
 }

@@ -9,14 +9,14 @@ use crate::caution::Caution;
 use crate::platform::{clock, files};
 use crate::store::{Msg, Notice};
 use crate::text;
-use crate::views::kitchen::{iso, typed_date};
+use crate::views::kitchen::iso;
 
 /// The card.
 pub(super) fn view(props: &PartProps) -> Html {
     let kitchen = props.state.plan.kitchen();
     let shown = |date: Option<hindsaddle_model::dates::Date>| date.map(iso).unwrap_or_default();
-    let on_harvested = props.on(|kitchen, typed: String| kitchen.harvested = typed_date(&typed));
-    let on_packed = props.on(|kitchen, typed: String| kitchen.packed = typed_date(&typed));
+    let on_harvested = props.on_date(|kitchen| &mut kitchen.harvested);
+    let on_packed = props.on_date(|kitchen| &mut kitchen.packed);
     let on_owner = props.on(|kitchen, typed: String| kitchen.owner = typed);
     let on_tag = props.on(|kitchen, typed: String| kitchen.tag = typed);
     html! {

@@ -18,16 +18,18 @@ mod wrapping;
 
 use std::rc::Rc;
 
-use hindsaddle_model::kitchen::Kitchen;
+use hindsaddle_model::dates::Date;
+use hindsaddle_model::kitchen::{Kitchen, KitchenError};
 use hindsaddle_model::plan::Action;
+use hindsaddle_model::rules::Refusal;
 use yew::prelude::*;
 
 pub use page::KitchenPage;
 
 use super::field::{field, tick};
-use crate::store::{Msg, State};
+use crate::store::{Msg, Notice, State};
 use crate::text;
-use crate::views::kitchen::Packed;
+use crate::views::kitchen::{Packed, typed_date};
 
 /// What every part of the page is given.
 #[derive(Clone, PartialEq, Properties)]
@@ -53,6 +55,19 @@ impl PartProps {
             let mut kitchen = plan.kitchen().clone();
             change(&mut kitchen, value);
             Msg::Act(Action::SetKitchen(Box::new(kitchen)))
+        })
+    }
+
+    /// Tells of a date as a field gives it; one that no plan may name is said and changes nothing.
+    pub(super) fn on_date(&self, field: fn(&mut Kitchen) -> &mut Option<Date>) -> Callback<String> {
+        let plan = self.state.plan.clone();
+        self.send.reform(move |typed: String| match typed_date(&typed) {
+            Ok(date) => {
+                let mut kitchen = plan.kitchen().clone();
+                *field(&mut kitchen) = date;
+                Msg::Act(Action::SetKitchen(Box::new(kitchen)))
+            }
+            Err(error) => Msg::Say(Notice::Refused(Refusal::Kitchen(KitchenError::Date(error)))),
         })
     }
 }
