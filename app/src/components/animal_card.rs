@@ -161,16 +161,6 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
         }
     };
     let on_units = props.send.reform(|place: usize| Msg::Units(UNITS[place]));
-    let on_language = {
-        let send = props.send.clone();
-        // A program speaks one language: assets/boot.js starts the one that was chosen.
-        Callback::from(move |place: usize| {
-            if remember(storage::LANGUAGE, text::LANGUAGES[place].0, &send) {
-                address::reload();
-            }
-        })
-    };
-    let languages = text::LANGUAGES.map(|(_, name)| Choosable::new(name)).to_vec();
     let unit_options = UNITS.map(|units| Choosable::new(text::weight_unit(units))).to_vec();
     html! {
         <details class="card animal" open={props.roomy} aria-label={text::ANIMAL}>
@@ -203,8 +193,7 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                     <label class="tick"><input type="checkbox" checked={draft.legs == Legs::On} onchange={on_legs} />{ text::LEGS_ON }</label>
                 }
                 <Segments label={text::UNITS} options={unit_options} chosen={place(&UNITS, &units)} on_choose={on_units} />
-                <Segments label={text::LANGUAGE_CHOICE} options={languages} chosen={text::LANGUAGES.iter().position(|(code, _)| *code == text::LANGUAGE)}
-                    on_choose={on_language} />
+                { languages(&props.send) }
             </div>
             <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
                 { wrong.as_deref().unwrap_or(text::stage_hint(draft.stage)) }
@@ -237,4 +226,17 @@ fn title(props: &AnimalCardProps) -> Html {
             }
         </>
     }
+}
+
+/// The reader's language. A program speaks one: assets/boot.js starts the one that was chosen.
+fn languages(send: &Callback<Msg>) -> Html {
+    let send = send.clone();
+    let on_choose = move |place: usize| {
+        if remember(storage::LANGUAGE, text::LANGUAGES[place].0, &send) {
+            address::reload();
+        }
+    };
+    let options = text::LANGUAGES.map(|(_, name)| Choosable::new(name)).to_vec();
+    let chosen = text::LANGUAGES.iter().position(|(code, _)| *code == text::LANGUAGE);
+    html! { <Segments label={text::LANGUAGE_CHOICE} {options} {chosen} {on_choose} /> }
 }

@@ -100,6 +100,21 @@ pub fn plate(view: View, species: Species) -> Rc<Plate> {
     })
 }
 
+/// What the half that is seen from within has lost, head and feet, as the outer side has them.
+fn trace(view: View) -> [&'static [u8]; 2] {
+    if view == View::Inner { [OUTER.body, OUTER.ear] } else { [b""; 2] }
+}
+
+/// The far antler and the near one; from above both are the second.
+fn antlers(view: View, figure: Option<&'static Figure>) -> [&'static [u8]; 2] {
+    match (figure, view) {
+        (None, View::Outer | View::Inner) => OUTER.antlers,
+        (None, View::Above) => ABOVE.antlers,
+        (Some(figure), View::Above) => [b"", figure.antlers_above],
+        (Some(figure), View::Outer | View::Inner) => figure.antlers,
+    }
+}
+
 fn make(view: View, species: Species) -> Plate {
     let authored = authored(view);
     let figure = figure(species);
@@ -112,14 +127,7 @@ fn make(view: View, species: Species) -> Plate {
     let whole = Place { sides: &[1.0], ..place };
     let shaped = |data: &[u8]| drawn(data, place);
     let own = |of: fn(&Figure) -> &'static [u8]| figure.map_or(&b""[..], of);
-    // The half that is seen from within has lost its head and its feet: they are traced as the outer side has them.
-    let trace = if view == View::Inner { [OUTER.body, OUTER.ear] } else { [&b""[..]; 2] };
-    let antlers = match (figure, view) {
-        (None, View::Inner) => OUTER.antlers,
-        (None, View::Outer | View::Above) => authored.antlers,
-        (Some(figure), View::Above) => [b"", figure.antlers_above],
-        (Some(figure), View::Outer | View::Inner) => figure.antlers,
-    };
+    let (trace, antlers) = (trace(view), antlers(view, figure));
     let outer_only = |data: &'static [u8]| if view == View::Outer { data } else { b"" };
     let nothing = Frame { x: 0.0, y: 0.0, width: 0.0, height: 0.0 };
     let mut ink = String::from(&*shaped(authored.ink));
