@@ -163,7 +163,7 @@ fn times(props: &PartProps) -> Html {
             </table>
             if Product::ALL.into_iter().filter_map(most).any(|(thick, _)| is_too_thick(thick)) { <p class="caution">{ text::TOO_THICK }</p> }
             <p class="hint">{ text::THAW_HINT }</p>
-            <details><summary>{ text::HOW_COMPUTED }</summary><p class="hint">{ text::PLANK }</p></details>
+            <details class="about"><summary>{ text::HOW_COMPUTED }</summary><p class="hint">{ text::PLANK }</p></details>
         </>
     }
 }
