@@ -42,14 +42,14 @@ pub fn take_off(muscle: Muscle) -> &'static str {
             "Abre la unión con la contracara desde el lado interno de la pierna, con los dedos y la punta del cuchillo; sepárala del fémur."
         }
         Muscle::BottomRound => {
-            "Abre las uniones con la bola y el cuete, y despégala del fémur desde la cola hacia abajo."
+            "Abre las uniones con la bola y el cuete, y despégala del fémur desde el extremo de la cola hacia abajo."
         }
         Muscle::EyeRound => "Sigue con la punta la unión alrededor del huso y sácalo entero.",
         Muscle::Knuckle => {
             "Corta a lo largo del fémur por ambos lados, luego bajo la rótula, y hazla rodar fuera del hueso."
         }
         Muscle::Sirloin => {
-            "Corta a lo largo del hueso de la cadera, del gancho a la articulación, y levanta la tapa del hueso."
+            "Corta a lo largo del hueso de la cadera, de su punta a la articulación, y levanta la tapa del hueso."
         }
         Muscle::TriTip => {
             "Jala el triángulo del borde delantero del muslo; la unión se abre con la mano y la punta del cuchillo suelta su extremo."
