@@ -1,7 +1,8 @@
 // Owns a headless browser and the wire to it, for whoever looks at the built page or measures it.
 
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync } from "node:fs";
+import { rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
@@ -37,7 +38,8 @@ export async function start() {
     async close() {
       await fetch(session, { method: "DELETE" });
       driver.kill();
-      rmSync(scratch, { recursive: true, force: true, maxRetries: 5 });
+      // The browser may write for a moment yet.
+      await rm(scratch, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
     },
   };
 }
