@@ -34,7 +34,8 @@ pub struct Slot {
 /// Slots in a row or a column from `from` to `to`, at least `step` apart.
 pub fn slots(from: Point, to: Point, step: f64, stands: Stands) -> Vec<Slot> {
     let length = distance(from, to);
-    let count = (length / step).floor();
+    // Where the steps fit exactly, rounding must not take the last one.
+    let count = (length / step + 1e-9).floor();
     let at = |index: f64| {
         let part = if count > 0.0 { index / count } else { 0.5 };
         (from.0 + (to.0 - from.0) * part, from.1 + (to.1 - from.1) * part)
@@ -152,14 +153,19 @@ mod tests {
                         let slots = if region.is_none() && view != View::Above {
                             about_the_animal(width, height)
                         } else {
-                            // Narrow enough that all find room.
-                            let narrow = frame.width / (anchors.len() as f64 / 2.0 + 1.0);
-                            around(frame, width.min(narrow), height)
+                            around(frame, width.min(frame.width / 8.0), height)
                         };
                         check(&anchors, &slots, &format!("{species:?} {view:?} {region:?}"));
                     }
                 }
             }
+        }
+    }
+
+    #[test]
+    fn steps_that_fit_exactly_are_all_there() {
+        for width in [956.234_933_084_378_6, 0.3, 0.7, 1100.1] {
+            assert_eq!(slots((0.1, 0.0), (0.1 + width * 7.0, 0.0), width, Stands::Over).len(), 8, "{width}");
         }
     }
 
