@@ -18,7 +18,7 @@ const folder = process.env.TRUNK_STAGING_DIR;
 const LANGUAGES = ["en", "es"];
 // A plan that was received is read on a page of its own, by the program that has the work order.
 const PAGES = { index: "app", kitchen: "kitchen", read: "kitchen", ahead: "ahead", learn: "learn" };
-// What every browser of these years has: see README.md.
+// The features are those that Rust compiles for.
 const WASM_OPT = [
   "-Os", "--converge", "--low-memory-unused", "--reorder-functions-by-name", "--enable-bulk-memory", "--enable-mutable-globals",
   "--enable-multivalue", "--enable-nontrapping-float-to-int", "--enable-reference-types", "--enable-sign-ext",

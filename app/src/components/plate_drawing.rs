@@ -101,8 +101,8 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     }
 }
 
-/// The animal without its muscles: what it has lost as a traced line, the far legs and the far antler, mane and beard, the body, and before it the
-/// near antler, which stands on the skull, and the ear.
+/// The animal without its muscles: what it has lost as a traced line, the far legs and the far antler, mane and
+/// beard, the body, and before it the near antler, which stands on the skull, and the ear.
 pub(in crate::components) fn silhouette(plate: &Plate, antlers: bool) -> Html {
     let [far, near] = plate.antlers.clone();
     let traced = !plate.trace.is_empty();

@@ -148,12 +148,14 @@ fn times(props: &PartProps) -> Html {
                 (if thickness > thick { thickness } else { thick }, if mass > heavy { mass } else { heavy })
             })
     };
+    let rows: Vec<_> =
+        Product::ALL.into_iter().filter_map(|product| Some((product, most(product)?))).collect();
     html! {
         <>
             <h3>{ text::PACKAGE_TIMES }</h3>
             <table class="plain">
                 <thead><tr><td></td><th scope="col">{ text::FREEZES }</th><th scope="col">{ text::THAWS }</th></tr></thead>
-                <tbody>{ for Product::ALL.into_iter().filter_map(|product| most(product).map(|most| (product, most))).map(|(product, (thick, heavy))| html! {
+                <tbody>{ for rows.iter().map(|&(product, (thick, heavy))| html! {
                     <tr key={product.id()}>
                         <th scope="row">{ text::product(product) }</th>
                         <td>{ text::hours(cold.freezing_time(thick, Faces::Both)) }<span class="each">{ text::length(thick, units) }</span></td>
@@ -161,7 +163,7 @@ fn times(props: &PartProps) -> Html {
                     </tr>
                 }) }</tbody>
             </table>
-            if Product::ALL.into_iter().filter_map(most).any(|(thick, _)| is_too_thick(thick)) { <p class="caution">{ text::TOO_THICK }</p> }
+            if rows.iter().any(|(_, (thick, _))| is_too_thick(*thick)) { <p class="caution">{ text::TOO_THICK }</p> }
             <p class="hint">{ text::THAW_HINT }</p>
             <details class="about"><summary>{ text::HOW_COMPUTED }</summary><p class="hint">{ text::PLANK }</p></details>
         </>

@@ -20,7 +20,7 @@ use std::rc::Rc;
 
 use hindsaddle_model::dates::Date;
 use hindsaddle_model::kitchen::{Kitchen, KitchenError};
-use hindsaddle_model::plan::Action;
+use hindsaddle_model::plan::{Action, Plan};
 use hindsaddle_model::rules::Refusal;
 use yew::prelude::*;
 
@@ -51,25 +51,24 @@ impl PartProps {
     /// A callback that changes what was decided about the kitchen.
     pub(super) fn on<T: 'static>(&self, change: impl Fn(&mut Kitchen, T) + 'static) -> Callback<T> {
         let plan = self.state.plan.clone();
-        self.send.reform(move |value: T| {
-            let mut kitchen = plan.kitchen().clone();
-            change(&mut kitchen, value);
-            Msg::Act(Action::SetKitchen(Box::new(kitchen)))
-        })
+        self.send.reform(move |value: T| changed(&plan, |kitchen| change(kitchen, value)))
     }
 
     /// Tells of a date as a field gives it; one that no plan may name is said and changes nothing.
     pub(super) fn on_date(&self, field: fn(&mut Kitchen) -> &mut Option<Date>) -> Callback<String> {
         let plan = self.state.plan.clone();
         self.send.reform(move |typed: String| match typed_date(&typed) {
-            Ok(date) => {
-                let mut kitchen = plan.kitchen().clone();
-                *field(&mut kitchen) = date;
-                Msg::Act(Action::SetKitchen(Box::new(kitchen)))
-            }
+            Ok(date) => changed(&plan, |kitchen| *field(kitchen) = date),
             Err(error) => Msg::Say(Notice::Refused(Refusal::Kitchen(KitchenError::Date(error)))),
         })
     }
+}
+
+/// What is told to have the kitchen of a plan changed.
+fn changed(plan: &Plan, change: impl FnOnce(&mut Kitchen)) -> Msg {
+    let mut kitchen = plan.kitchen().clone();
+    change(&mut kitchen);
+    Msg::Act(Action::SetKitchen(Box::new(kitchen)))
 }
 
 /// A button that does one thing.
