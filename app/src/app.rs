@@ -10,8 +10,8 @@ use hindsaddle_model::season::Season;
 use yew::prelude::*;
 
 use crate::components::{
-    AnimalCard, ClassSheets, Explanation, Header, LossesCard, MuscleList, MuscleSheet, NoticeBar,
-    PackingCard, PlateStage, Tally,
+    AnimalCard, ClassSheets, Explanation, LossesCard, MuscleSheet, NoticeBar, PackingCard, PlateStage, Tally,
+    header, muscle_list,
 };
 use crate::kept;
 use crate::platform::keys::Key;
@@ -187,7 +187,7 @@ fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>) {
     let now = state.clone();
     use_effect_with(state.season.clone(), move |season| {
         let text = link::write(season, Names::Included);
-        storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
+        storage::write_for_now_soon(storage::STEPS, format!("{text}\n{}", now.steps()));
         if !remember_plan(&text) {
             dispatch.dispatch(Msg::Say(Notice::NotRemembered));
         }
@@ -236,6 +236,7 @@ fn use_listeners(state: &UseReducerHandle<State>) {
                 Err(error) => Msg::Say(Notice::of_link(error, &fragment)),
             });
         });
+        let leaving = storage::before_leaving();
         let told = dispatch.clone();
         let newer = updates::on_newer(move || told.dispatch(Msg::Say(Notice::Newer)));
         let keys = keys::on_key(move |key| match key {
@@ -248,7 +249,7 @@ fn use_listeners(state: &UseReducerHandle<State>) {
                 dispatch.dispatch(Msg::ClassSheets(false));
             }
         });
-        move || drop((address, keys, newer))
+        move || drop((address, keys, newer, leaving))
     });
 }
 
@@ -274,7 +275,7 @@ pub fn App() -> Html {
     }
     html! {
         <div class="page">
-            <Header state={state.clone()} send={send.clone()} />
+            { header(&state, &send) }
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
             <main class="columns">
                 <div class="column-plan">
@@ -283,7 +284,7 @@ pub fn App() -> Html {
                     <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
                 </div>
                 <PlateStage state={state.clone()} {width} send={send.clone()} />
-                <MuscleList state={state.clone()} send={send.clone()} />
+                { muscle_list(&state, &send) }
                 <div class="column-answer">
                     <Tally plan={state.plan.clone()} forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
                     if let Some(muscle) = state.muscle {

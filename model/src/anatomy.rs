@@ -220,6 +220,11 @@ pub enum View {
     Above,
 }
 
+impl View {
+    /// All of them.
+    pub const ALL: [View; 3] = [View::Outer, View::Inner, View::Above];
+}
+
 /// How deep a group lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Layer {

@@ -8,13 +8,12 @@ use kurbo::{BezPath, Point, Shape};
 
 use crate::read::{Drawing, Region, along, drawing, lattice};
 
-const VIEWS: [View; 3] = [View::Outer, View::Inner, View::Above];
 /// Between the points at which areas are sampled, in thousandths of the withers' height.
 const FINE: i32 = 4;
 
 #[test]
 fn every_group_is_drawn_in_the_views_its_row_names_and_no_other() {
-    for view in VIEWS {
+    for view in View::ALL {
         let drawing = drawing(view);
         for muscle in Muscle::ALL {
             let drawn = drawing.regions.iter().filter(|region| region.muscle == muscle).count();
@@ -30,7 +29,7 @@ fn every_group_is_drawn_in_the_views_its_row_names_and_no_other() {
 
 #[test]
 fn regions_lie_inside_the_outline() {
-    for view in VIEWS {
+    for view in View::ALL {
         let drawing = drawing(view);
         for region in &drawing.regions {
             let points = points_of(region);
@@ -47,7 +46,7 @@ fn regions_lie_inside_the_outline() {
 
 #[test]
 fn regions_of_a_view_overlap_by_less_than_half_a_percent_of_the_smaller() {
-    for view in VIEWS {
+    for view in View::ALL {
         let drawing = drawing(view);
         for (index, one) in drawing.regions.iter().enumerate() {
             let points = points_of(one);
@@ -67,7 +66,7 @@ fn regions_of_a_view_overlap_by_less_than_half_a_percent_of_the_smaller() {
 
 #[test]
 fn labels_stand_inside_their_regions() {
-    for view in VIEWS {
+    for view in View::ALL {
         for region in drawing(view).regions {
             assert!(region.contains(region.label), "{view:?} {}", region.name());
         }
@@ -78,7 +77,7 @@ fn labels_stand_inside_their_regions() {
 /// hide shows between them.
 #[test]
 fn regions_that_come_close_share_their_border() {
-    for view in VIEWS {
+    for view in View::ALL {
         let drawing = drawing(view);
         for (one, other) in pairs(&drawing) {
             let gaps: Vec<f64> = along(&one.polygon, 3.0)
@@ -94,7 +93,7 @@ fn regions_that_come_close_share_their_border() {
 
 #[test]
 fn the_neighbours_drawn_are_the_neighbours_of_the_catalogue() {
-    for view in VIEWS {
+    for view in View::ALL {
         let drawing = drawing(view);
         let mut drawn = BTreeSet::new();
         for (one, other) in pairs(&drawing) {

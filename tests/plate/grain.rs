@@ -11,7 +11,7 @@ const MOST_DEGREES: f64 = 12.0;
 
 #[test]
 fn an_axis_lies_inside_its_muscle() {
-    for view in [View::Outer, View::Inner, View::Above] {
+    for view in View::ALL {
         for region in drawing(view).regions {
             let points = along(&region.axis, 2.0);
             let outside = points.iter().filter(|point| !region.contains(**point)).count();

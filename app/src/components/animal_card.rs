@@ -7,7 +7,7 @@ use hindsaddle_model::units::Mass;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::controls::{Choice, Choosable, Segments};
+use super::controls::{Choosable, choice, choice_of, segments, segments_of};
 use crate::app::remember;
 use crate::platform::{address, storage};
 use crate::store::Msg;
@@ -84,12 +84,14 @@ impl Draft {
     }
 }
 
-fn options<T: Copy>(all: &[T], label: impl Fn(T) -> &'static str) -> Vec<Choosable> {
-    all.iter().map(|item| Choosable::new(label(*item))).collect()
-}
-
-fn place<T: PartialEq>(all: &[T], item: &T) -> Option<usize> {
-    all.iter().position(|other| other == item)
+/// Told what is chosen, changes the draft by it.
+fn edit<T: 'static>(draft: &Draft, change: &Callback<Draft>, with: fn(&mut Draft, T)) -> Callback<T> {
+    let draft = draft.clone();
+    change.reform(move |chosen: T| {
+        let mut edited = draft.clone();
+        with(&mut edited, chosen);
+        edited
+    })
 }
 
 /// The card.
@@ -118,14 +120,6 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                 Err(sentence) => wrong.set(Some(sentence)),
             }
             draft.set(edit);
-        })
-    };
-    let edit = |with: fn(&mut Draft, usize)| {
-        let (draft, change) = (draft.clone(), change.clone());
-        Callback::from(move |place: usize| {
-            let mut edited = (*draft).clone();
-            with(&mut edited, place);
-            change.emit(edited);
         })
     };
     let conditions: Vec<Condition> =
@@ -160,8 +154,6 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
             (text::WEIGHT, text::weight_unit(units))
         }
     };
-    let on_units = props.send.reform(|place: usize| Msg::Units(UNITS[place]));
-    let unit_options = UNITS.map(|units| Choosable::new(text::weight_unit(units))).to_vec();
     html! {
         <details class="card animal" open={props.roomy} aria-label={text::ANIMAL}>
             <summary>
@@ -169,16 +161,11 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                 if is_example { <span class="badge">{ text::EXAMPLE }</span> }
             </summary>
             <div class="fields">
-                <Choice label={text::SPECIES} options={options(&Species::ALL, text::species)} chosen={place(&Species::ALL, &species)}
-                    on_choose={edit(|draft, place| draft.species = Species::ALL[place])} />
-                <Choice label={text::SEX} options={options(&Sex::ALL, move |sex| text::sex(sex, species))} chosen={place(&Sex::ALL, &draft.sex)}
-                    on_choose={edit(|draft, place| draft.sex = Sex::ALL[place])} />
-                <Choice label={text::AGE} options={options(&Age::ALL, text::age)} chosen={place(&Age::ALL, &draft.age)}
-                    on_choose={edit(|draft, place| draft.age = Age::ALL[place])} />
-                <Choice label={text::CONDITION} options={options(&conditions, text::condition)}
-                    chosen={place(&conditions, &draft.condition).or(Some(0))} on_choose={on_condition} />
-                <Choice label={text::STAGE} options={options(&Stage::ALL, text::stage)} chosen={place(&Stage::ALL, &draft.stage)}
-                    on_choose={edit(|draft, place| draft.stage = Stage::ALL[place])} />
+                { choice_of(text::SPECIES, &Species::ALL, text::species, species, &edit(&draft, &change, |draft, species| draft.species = species)) }
+                { choice_of(text::SEX, &Sex::ALL, |sex| text::sex(sex, species), draft.sex, &edit(&draft, &change, |draft, sex| draft.sex = sex)) }
+                { choice_of(text::AGE, &Age::ALL, text::age, draft.age, &edit(&draft, &change, |draft, age| draft.age = age)) }
+                { choice(text::CONDITION, conditions.iter().map(|one| Choosable::new(text::condition(*one))).collect(), conditions.iter().position(|one| *one == draft.condition).or(Some(0)), &on_condition) }
+                { choice_of(text::STAGE, &Stage::ALL, text::stage, draft.stage, &edit(&draft, &change, |draft, stage| draft.stage = stage)) }
                 if draft.stage != Stage::Typical {
                     <label class="field">
                         <span class="field-label">{ label }</span>
@@ -192,7 +179,7 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
                 if draft.stage == Stage::FieldDressed {
                     <label class="tick"><input type="checkbox" checked={draft.legs == Legs::On} onchange={on_legs} />{ text::LEGS_ON }</label>
                 }
-                <Segments label={text::UNITS} options={unit_options} chosen={place(&UNITS, &units)} on_choose={on_units} />
+                { segments_of(text::UNITS, &Units::ALL, text::weight_unit, units, &props.send.reform(Msg::Units)) }
                 { languages(&props.send) }
             </div>
             <p id="animal-hint" class={if wrong.is_some() { "hint wrong" } else { "hint" }} role="status">
@@ -202,8 +189,6 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
         </details>
     }
 }
-
-const UNITS: [Units; 2] = [Units::Pounds, Units::Kilograms];
 
 /// The title of the plan, and whether it travels.
 fn title(props: &AnimalCardProps) -> Html {
@@ -231,12 +216,12 @@ fn title(props: &AnimalCardProps) -> Html {
 /// The reader's language. A program speaks one: assets/boot.js starts the one that was chosen.
 fn languages(send: &Callback<Msg>) -> Html {
     let send = send.clone();
-    let on_choose = move |place: usize| {
+    let on_choose = Callback::from(move |place: usize| {
         if remember(storage::LANGUAGE, text::LANGUAGES[place].0, &send) {
             address::reload();
         }
-    };
+    });
     let options = text::LANGUAGES.map(|(_, name)| Choosable::new(name)).to_vec();
     let chosen = text::LANGUAGES.iter().position(|(code, _)| *code == text::LANGUAGE);
-    html! { <Segments label={text::LANGUAGE_CHOICE} {options} {chosen} {on_choose} /> }
+    segments(text::LANGUAGE_CHOICE, options, chosen, &on_choose)
 }

@@ -9,21 +9,10 @@ use crate::platform::{address, clipboard};
 use crate::store::{Msg, Notice, State};
 use crate::text;
 
-/// Properties of [`Header`].
-#[derive(PartialEq, Properties)]
-pub struct HeaderProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
-/// The head of the page.
-#[component]
-pub fn Header(props: &HeaderProps) -> Html {
-    let state = &props.state;
+/// The head of the first page.
+pub fn header(state: &Rc<State>, send: &Callback<Msg>) -> Html {
     let on_copy = {
-        let (send, state) = (props.send.clone(), state.clone());
+        let (send, state) = (send.clone(), state.clone());
         Callback::from(move |_: MouseEvent| {
             // The address is written a moment after an edit; a copy wants it now.
             address::replace_fragment(&state.link());
@@ -40,11 +29,11 @@ pub fn Header(props: &HeaderProps) -> Html {
                 <p class="motto">{ text::MOTTO }</p>
             </div>
             <div class="tools">
-                { turns(state, &props.send) }
+                { turns(state, send) }
                 { ways(Place::Plan, state) }
                 <button type="button" class="tool" aria-label={text::COPY_LINK} title={text::COPY_LINK} onclick={on_copy}>{ turn("M10 16l6-6M8 12l-3 3a4 4 0 0 0 6 6l3-3M18 14l3-3a4 4 0 0 0-6-6l-3 3") }</button>
             </div>
-            { animals(state, &props.send) }
+            { animals(state, send) }
         </header>
     }
 }

@@ -1,33 +1,18 @@
 //! The list of muscles: everything the plate does, by keyboard, by ear, and without a drawing.
 
-use std::rc::Rc;
-
 use hindsaddle_model::anatomy::{Muscle, Region, Side, Sides};
 use hindsaddle_model::plan::Action;
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::rules::{self, Verdict};
 use yew::prelude::*;
 
-use super::controls::{Choice, Choosable};
+use super::controls::{Choosable, bare_choice};
 use crate::store::{Msg, State};
 use crate::text;
 
-/// Properties of [`MuscleList`].
-#[derive(PartialEq, Properties)]
-pub struct MuscleListProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
 /// The list.
-#[component]
-pub fn MuscleList(props: &MuscleListProps) -> Html {
-    let reset = {
-        let send = props.send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(Msg::Act(Action::ResetCuts)))
-    };
+pub fn muscle_list(state: &State, send: &Callback<Msg>) -> Html {
+    let reset = send.reform(|_: MouseEvent| Msg::Act(Action::ResetCuts));
     html! {
         <section class="card list" aria-label={text::LIST}>
             <h2>{ text::LIST }</h2>
@@ -35,7 +20,7 @@ pub fn MuscleList(props: &MuscleListProps) -> Html {
                 <table key={text::region(region)}>
                     <caption>{ text::region(region) }</caption>
                     <thead class="unseen"><tr><th scope="col">{ text::MUSCLE }</th><th scope="col">{ text::BECOMES }</th><th scope="col">{ text::GIVES }</th></tr></thead>
-                    <tbody>{ for region.muscles().map(|muscle| row(&props.state, muscle, &props.send)) }</tbody>
+                    <tbody>{ for region.muscles().map(|muscle| row(state, muscle, send)) }</tbody>
                 </table>
             }) }
             <button type="button" class="tool" onclick={reset}>{ text::RESET }</button>
@@ -49,10 +34,30 @@ fn cuts() -> Vec<Option<Product>> {
 }
 
 fn row(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
+    let is_even = state.plan.is_even(muscle);
+    let single = state.plan.division(muscle, Side::Left).single().filter(|_| is_even);
+    let gives = text::muscle_result(&state.forecast.muscles[muscle.index()], state.plan.is_recovered(muscle));
+    html! {
+        <Row key={muscle.id()} {muscle} becomes={single.map(Cut::product).ok_or(is_even)} {gives} is_picked={state.muscle == Some(muscle)} send={send.clone()} />
+    }
+}
+
+/// Properties of [`Row`].
+#[derive(PartialEq, Properties)]
+struct RowProps {
+    muscle: Muscle,
+    /// What all of it becomes; where it is divided, whether both sides alike.
+    becomes: Result<Option<Product>, bool>,
+    gives: AttrValue,
+    is_picked: bool,
+    send: Callback<Msg>,
+}
+
+/// One muscle. A component of its own: an edit changes one of them.
+#[component]
+fn Row(props: &RowProps) -> Html {
+    let muscle = props.muscle;
     let name = text::muscle(muscle);
-    let forecast = &state.forecast.muscles[muscle.index()];
-    let division = state.plan.division(muscle, Side::Left);
-    let single = division.single().filter(|_| state.plan.is_even(muscle));
     let mut options: Vec<Choosable> = cuts()
         .into_iter()
         .map(|product| Choosable {
@@ -61,15 +66,16 @@ fn row(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
                 .is_some_and(|product| matches!(rules::verdict(muscle, product), Verdict::Impossible(_))),
         })
         .collect();
-    let chosen = if let Some(cut) = single {
-        cuts().iter().position(|product| *product == cut.product())
-    } else {
-        let label = if state.plan.is_even(muscle) { text::DIVIDED } else { text::UNEVEN };
-        options.push(Choosable { label: label.into(), disabled: true });
-        Some(options.len() - 1)
+    let chosen = match props.becomes {
+        Ok(becomes) => cuts().iter().position(|product| *product == becomes),
+        Err(is_even) => {
+            let label = if is_even { text::DIVIDED } else { text::UNEVEN };
+            options.push(Choosable { label: label.into(), disabled: true });
+            Some(options.len() - 1)
+        }
     };
     let on_choose = {
-        let send = send.clone();
+        let send = props.send.clone();
         Callback::from(move |place: usize| {
             if let Some(product) = cuts().get(place) {
                 let cut = product.map_or(Cut::Discard, Cut::usual);
@@ -77,16 +83,12 @@ fn row(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
             }
         })
     };
-    let pick = {
-        let send = send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(Msg::Pick(Some(muscle))))
-    };
-    let is_picked = state.muscle == Some(muscle);
+    let pick = props.send.reform(move |_: MouseEvent| Msg::Pick(Some(muscle)));
     html! {
-        <tr key={muscle.id()} class={classes!(is_picked.then_some("picked"))}>
-            <th scope="row"><button type="button" class="muscle-name" aria-pressed={is_picked.to_string()} onclick={pick}>{ name }</button></th>
-            <td><Choice label={text::becomes(name)} labelled={false} {options} {chosen} {on_choose} /></td>
-            <td class="gives">{ text::muscle_result(forecast, state.plan.is_recovered(muscle)) }</td>
+        <tr class={classes!(props.is_picked.then_some("picked"))}>
+            <th scope="row"><button type="button" class="muscle-name" aria-pressed={props.is_picked.to_string()} onclick={pick}>{ name }</button></th>
+            <td><label class="field">{ bare_choice(text::becomes(name).into(), options, chosen, &on_choose) }</label></td>
+            <td class="gives">{ &props.gives }</td>
         </tr>
     }
 }

@@ -9,8 +9,8 @@ use hindsaddle_model::tables;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::controls::{Choosable, Segments};
-use super::part_editor::PartEditor;
+use super::controls::{Choosable, segments};
+use super::part_editor::{self, part_editor};
 use crate::platform::focus;
 use crate::store::{Msg, Notice, State};
 use crate::text;
@@ -100,7 +100,7 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
                     let words = text::advice(advice, state.units);
                     html! { <p key={words.clone()} class="advice">{ words }</p> }
                 }) }
-                <Segments label={text::SIDES} options={sides} chosen={Some(chosen)} on_choose={on_sides} />
+                { segments(text::SIDES, sides, Some(chosen), &on_sides) }
             }
             <label class="tick"><input type="checkbox" checked={taken} onchange={on_taken} />{ text::TAKEN }</label>
             { about(muscle) }
@@ -145,9 +145,8 @@ fn part_list(props: &MuscleSheetProps, side: Side) -> Html {
         <>
             { for all.iter().enumerate().map(|(place, part)| {
                 let on_cut = editing(props, all, move |all, cut: Cut| parts::recut(all, place, cut));
-                let editor = html! {
-                    <PartEditor {muscle} cut={part.cut} name={format!("{}-{place}", muscle.id())} units={state.units} {on_cut} />
-                };
+                let name = format!("{}-{place}", muscle.id()).into();
+                let editor = part_editor(&part_editor::Part { muscle, cut: part.cut, name, units: state.units, on_cut });
                 if many {
                     html! { <div key={place} class="part" role="group" aria-label={text::part(place + 1)}>{ part_head(props, all, place) }{ editor }</div> }
                 } else {

@@ -6,7 +6,7 @@ use hindsaddle_model::product::Product;
 use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
-use super::controls::{Choice, Choosable, Stepper};
+use super::controls::{Choosable, choice, choice_of, stepper};
 use crate::store::Msg;
 use crate::text::{self, Units};
 use crate::views::explain::pack_rule;
@@ -54,18 +54,16 @@ pub fn PackingCard(props: &PackingCardProps) -> Html {
     };
     let on_appetite = {
         let send = props.send.clone();
-        Callback::from(move |place: usize| {
-            send.emit(Msg::Act(Action::SetTable { people: packing.people, appetite: Appetite::ALL[place] }));
+        Callback::from(move |appetite: Appetite| {
+            send.emit(Msg::Act(Action::SetTable { people: packing.people, appetite }));
         })
     };
-    let appetites = Appetite::ALL.map(|appetite| Choosable::new(text::appetite(appetite))).to_vec();
     html! {
         <details class="card">
             <summary>{ text::PACKING }</summary>
             <div class="fields">
-                <Stepper label={text::PEOPLE} value={packing.people.to_string()} on_step={on_people} less={text::LESS} more={text::MORE} />
-                <Choice label={text::APPETITE} options={appetites}
-                    chosen={Appetite::ALL.iter().position(|appetite| *appetite == packing.appetite)} on_choose={on_appetite} />
+                { stepper(text::PEOPLE, packing.people.to_string(), &on_people, (text::LESS, text::MORE)) }
+                { choice_of(text::APPETITE, &Appetite::ALL, text::appetite, packing.appetite, &on_appetite) }
                 { for Product::ALL.into_iter().map(|product| {
                     let own = packing.rule(product);
                     let rules = rules(product, units, own);
@@ -75,7 +73,7 @@ pub fn PackingCard(props: &PackingCardProps) -> Html {
                     let on_choose = Callback::from(move |place: usize| {
                         send.emit(Msg::Act(Action::SetPack { product, by: rules[place] }));
                     });
-                    html! { <Choice key={product.id()} label={text::packed(text::product(product))} {options} {chosen} {on_choose} /> }
+                    html! { <key={product.id()}>{ choice(text::packed(text::product(product)), options, chosen, &on_choose) }</> }
                 }) }
             </div>
         </details>

@@ -6,13 +6,12 @@ use hindsaddle_model::rules::{self, Verdict};
 use hindsaddle_model::units::{Length, Mass};
 use yew::prelude::*;
 
-use super::controls::{Choosable, Segments, Stepper};
+use super::controls::{Choosable, segments, stepper};
 use crate::text::{self, Units};
 use crate::views::sizes;
 
-/// Properties of [`PartEditor`].
-#[derive(PartialEq, Properties)]
-pub(super) struct PartEditorProps {
+/// One part of a muscle, to be decided.
+pub(super) struct Part {
     /// Whose part.
     pub muscle: Muscle,
     /// What it becomes now.
@@ -26,33 +25,32 @@ pub(super) struct PartEditorProps {
 }
 
 /// The editor.
-#[component]
-pub(super) fn PartEditor(props: &PartEditorProps) -> Html {
+pub(super) fn part_editor(part: &Part) -> Html {
     html! {
         <>
             <fieldset class="choices">
                 <legend>{ text::WHAT_BECOMES }</legend>
-                { for Product::ALL.into_iter().map(|product| choice(props, Some(product))) }
-                { choice(props, None) }
+                { for Product::ALL.into_iter().map(|product| becomes(part, Some(product))) }
+                { becomes(part, None) }
             </fieldset>
-            { size(props) }
+            { size(part) }
         </>
     }
 }
 
-fn choice(props: &PartEditorProps, product: Option<Product>) -> Html {
-    let verdict = product.map_or(Verdict::Allowed(None), |product| rules::verdict(props.muscle, product));
+fn becomes(part: &Part, product: Option<Product>) -> Html {
+    let verdict = product.map_or(Verdict::Allowed(None), |product| rules::verdict(part.muscle, product));
     let impossible = matches!(verdict, Verdict::Impossible(_));
     let label = product.map_or(text::DISCARD, text::product);
     let id = product.map_or("discard", Product::id);
     let mark = product.map_or(text::DISCARD_MARK, text::product_mark);
     let on_choose = {
-        let on_cut = props.on_cut.clone();
+        let on_cut = part.on_cut.clone();
         Callback::from(move |_: Event| on_cut.emit(product.map_or(Cut::Discard, Cut::usual)))
     };
     html! {
         <label key={id} class={classes!("choice", format!("is-{id}"), impossible.then_some("impossible"))}>
-            <input type="radio" name={props.name.clone()} checked={props.cut.product() == product} disabled={impossible} onchange={on_choose} />
+            <input type="radio" name={part.name.clone()} checked={part.cut.product() == product} disabled={impossible} onchange={on_choose} />
             <span class="choice-mark" aria-hidden="true">{ mark }</span>
             <span>{ label }</span>
             if let Verdict::Discouraged(_) = verdict { <span class="choice-note">{ text::POOR }</span> }
@@ -61,25 +59,24 @@ fn choice(props: &PartEditorProps, product: Option<Product>) -> Html {
     }
 }
 
-fn size(props: &PartEditorProps) -> Html {
-    let (cut, units) = (props.cut, props.units);
+fn size(part: &Part) -> Html {
+    let (cut, units) = (part.cut, part.units);
     let on_step = {
-        let on_cut = props.on_cut.clone();
+        let on_cut = part.on_cut.clone();
         Callback::from(move |by: i32| on_cut.emit(sizes::step(cut, by, units)))
     };
-    let stepper = |label: &'static str, value: String| {
-        html! { <Stepper {label} {value} on_step={on_step.clone()} less={text::LESS} more={text::MORE} /> }
-    };
+    let sized =
+        |label: &'static str, value: String| stepper(label, value, &on_step, (text::LESS, text::MORE));
     match cut {
-        Cut::Steak(thick) | Cut::Chop(thick) => stepper(text::THICKNESS, text::length(thick, units)),
-        Cut::Stew(edge) => stepper(text::CUBE, text::length(edge, units)),
+        Cut::Steak(thick) | Cut::Chop(thick) => sized(text::THICKNESS, text::length(thick, units)),
+        Cut::Stew(edge) => sized(text::CUBE, text::length(edge, units)),
         Cut::Roast(size) => html! {
             <>
-                { roast_size(props, size) }
+                { roast_size(part, size) }
                 { match size {
                     RoastSize::Whole => Html::default(),
-                    RoastSize::Weight(weight) => stepper(text::EACH_WEIGHS, text::mass(weight, units)),
-                    RoastSize::Length(length) => stepper(text::EACH_IS_LONG, text::length(length, units)),
+                    RoastSize::Weight(weight) => sized(text::EACH_WEIGHS, text::mass(weight, units)),
+                    RoastSize::Length(length) => sized(text::EACH_IS_LONG, text::length(length, units)),
                 } }
             </>
         },
@@ -87,7 +84,7 @@ fn size(props: &PartEditorProps) -> Html {
     }
 }
 
-fn roast_size(props: &PartEditorProps, size: RoastSize) -> Html {
+fn roast_size(part: &Part, size: RoastSize) -> Html {
     let options = vec![
         Choosable::new(text::ROAST_WHOLE),
         Choosable::new(text::ROAST_WEIGHT),
@@ -98,7 +95,7 @@ fn roast_size(props: &PartEditorProps, size: RoastSize) -> Html {
         RoastSize::Weight(_) => 1,
         RoastSize::Length(_) => 2,
     };
-    let on_choose = props.on_cut.reform(move |place: usize| {
+    let on_choose = part.on_cut.reform(move |place: usize| {
         Cut::Roast(match place {
             0 => RoastSize::Whole,
             1 => RoastSize::Weight(Mass::grams(1130.0)),
@@ -106,5 +103,5 @@ fn roast_size(props: &PartEditorProps, size: RoastSize) -> Html {
             _ => RoastSize::Length(Length::inches(8.0)),
         })
     });
-    html! { <Segments label={text::ROAST_SIZE} {options} chosen={Some(chosen)} {on_choose} /> }
+    segments(text::ROAST_SIZE, options, Some(chosen), &on_choose)
 }

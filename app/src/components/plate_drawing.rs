@@ -67,24 +67,22 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let stop = use_state(|| 0_usize);
     let scene = &props.scene;
     let plate = &scene.plate;
-    let first = scene.areas.iter().position(AreaView::is_open).unwrap_or(0);
-    let stop_here = if scene.areas.get(*stop).is_some_and(AreaView::is_open) { *stop } else { first };
+    let first = scene.areas.iter().position(|view| view.is_open()).unwrap_or(0);
+    let stop_here = if scene.areas.get(*stop).is_some_and(|view| view.is_open()) { *stop } else { first };
     let size = (15.0 / scene.pixels).max(20.0).min(56.0);
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
         <svg id={PLATE} {class} viewBox={scene.frame.view_box()} role="group" aria-label={props.summary.clone()}>
             <defs>
-                { for scene.areas.iter().map(|view| html! {
-                    <clipPath key={view.id.clone()} id={format!("border-{}", view.id)}><path d={view.area.outline.clone()} /></clipPath>
-                }) }
                 { patterns() }
                 <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                { silhouette(plate, scene.antlers && !props.above) }
+                { trunk(plate, scene.antlers && !props.above) }
                 <g clip-path="url(#border-body)">{ rounded(&plate.body) }</g>
+                { crown(plate, scene.antlers && !props.above) }
                 <path class="bones" d={plate.bones.clone()} />
-                { for scene.areas.iter().map(fill) }
+                { for scene.areas.iter().map(|view| html! { <Drawn key={view.id.clone()} view={view.clone()} /> }) }
                 <path class="ink" d={plate.ink.clone()} />
                 if scene.areas.iter().all(|view| view.cover == Cover::Open) { <path class="ink" d={plate.seams.clone()} /> }
                 if scene.antlers && props.above { <path class="antlers" d={plate.antlers[1].clone()} /> }
@@ -101,19 +99,30 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     }
 }
 
-/// The animal without its muscles: what it has lost as a traced line, the far legs and the far antler, mane and
-/// beard, the body, and before it the near antler, which stands on the skull, and the ear.
+/// The animal without its muscles.
 pub(in crate::components) fn silhouette(plate: &Plate, antlers: bool) -> Html {
-    let [far, near] = plate.antlers.clone();
+    html! { <>{ trunk(plate, antlers) }{ crown(plate, antlers) }</> }
+}
+
+/// What it has lost as a traced line, the far legs and the far antler, mane and beard, and the body.
+fn trunk(plate: &Plate, antlers: bool) -> Html {
     let traced = !plate.trace.is_empty();
     html! {
         <>
             if traced { <path class="trace" d={plate.trace.clone()} /> }
             <path class="far" d={plate.far.clone()} />
-            if antlers && !traced { <path class="far" d={far} /> }
+            if antlers && !traced { <path class="far" d={plate.antlers[0].clone()} /> }
             <path class="body" d={plate.shape.clone()} />
             <path class="body" d={plate.body.clone()} />
-            if antlers { <path class={if traced { "trace" } else { "antlers" }} d={near} /> }
+        </>
+    }
+}
+
+/// What stands before the body and its shade: the near antler, on the skull, and the ear.
+fn crown(plate: &Plate, antlers: bool) -> Html {
+    html! {
+        <>
+            if antlers { <path class={if plate.trace.is_empty() { "antlers" } else { "trace" }} d={plate.antlers[1].clone()} /> }
             <path class="body" d={plate.ear.clone()} />
         </>
     }
@@ -143,8 +152,17 @@ fn wound(view: &WoundView) -> Html {
     }
 }
 
-fn fill(view: &AreaView) -> Html {
-    let clip = format!("url(#border-{})", view.id);
+/// Properties of [`Drawn`].
+#[derive(PartialEq, Properties)]
+struct DrawnProps {
+    view: Rc<AreaView>,
+}
+
+/// A muscle. A component of its own: an edit changes one of them.
+#[component]
+fn Drawn(props: &DrawnProps) -> Html {
+    let view = &props.view;
+    let border = format!("border-{}", view.id);
     let area = &view.area;
     let class = classes!(
         "muscle",
@@ -152,8 +170,8 @@ fn fill(view: &AreaView) -> Html {
         (view.cover == Cover::Lifted).then_some("lifted")
     );
     html! {
-        <g key={view.id.clone()} {class}>
-            <g clip-path={clip}>
+        <g {class}>
+            <g clip-path={format!("url(#{border})")}>
                 <path class="meat" d={area.outline.clone()} />
                 { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks)) }
                 <path class="grain" d={area.grain.clone()} />
@@ -161,6 +179,7 @@ fn fill(view: &AreaView) -> Html {
                 { rounded(&area.outline) }
             </g>
             <path class="border" d={area.outline.clone()} />
+            <clipPath id={border}><path d={area.outline.clone()} /></clipPath>
         </g>
     }
 }
@@ -267,8 +286,8 @@ fn touch(
             "ArrowRight" => neighbour(areas, index, Toward::Right),
             "ArrowUp" => neighbour(areas, index, Toward::Up),
             "ArrowDown" => neighbour(areas, index, Toward::Down),
-            "Home" => areas.iter().position(AreaView::is_open),
-            "End" => areas.iter().rposition(AreaView::is_open),
+            "Home" => areas.iter().position(|view| view.is_open()),
+            "End" => areas.iter().rposition(|view| view.is_open()),
             _ => return,
         };
         event.prevent_default();

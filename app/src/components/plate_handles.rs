@@ -18,32 +18,21 @@ use crate::views::wounds::{WoundView, moved, stepped};
 /// Half of 44 CSS pixels: what a cold thumb hits.
 const THUMB: f64 = 22.0;
 
-/// Properties of [`DivisionHandles`].
-#[derive(PartialEq, Properties)]
-pub(super) struct DivisionHandlesProps {
-    /// The muscle as it is drawn.
-    pub area: Rc<Area>,
-    /// Its parts.
-    pub parts: Vec<Part>,
-    /// What is shown of the drawing.
-    pub frame: Frame,
-    /// CSS pixels in a unit of the drawing.
-    pub pixels: f64,
-    /// Told the new parts.
-    pub on_divide: Callback<Vec<Part>>,
-}
-
-/// A handle at each end of a part but the muscle's own; one in the middle of a muscle that is whole.
-#[component]
-pub(super) fn DivisionHandles(props: &DivisionHandlesProps) -> Html {
-    let handles: Vec<u8> = match props.parts.len() {
+/// A handle at each end of a part but the muscle's own; one in the middle of a muscle that is whole. `on_divide` is told
+/// the new parts.
+pub(super) fn division_handles(
+    area: &Rc<Area>,
+    parts: &[Part],
+    (frame, pixels): (Frame, f64),
+    on_divide: &Callback<Vec<Part>>,
+) -> Html {
+    let handles: Vec<u8> = match parts.len() {
         1 => vec![50],
-        _ => parts::boundaries(&props.parts),
+        _ => parts::boundaries(parts),
     };
     html! {
         <>{ for handles.into_iter().enumerate().map(|(index, percent)| html! {
-            <DivisionHandle key={index} area={props.area.clone()} parts={props.parts.clone()} frame={props.frame}
-                pixels={props.pixels} {index} {percent} on_divide={props.on_divide.clone()} />
+            <DivisionHandle key={index} area={area.clone()} parts={parts.to_vec()} {frame} {pixels} {index} {percent} on_divide={on_divide.clone()} />
         }) }</>
     }
 }
@@ -51,9 +40,13 @@ pub(super) fn DivisionHandles(props: &DivisionHandlesProps) -> Html {
 /// Properties of [`DivisionHandle`].
 #[derive(PartialEq, Properties)]
 struct DivisionHandleProps {
+    /// The muscle as it is drawn.
     area: Rc<Area>,
+    /// Its parts.
     parts: Vec<Part>,
+    /// What is shown of the drawing.
     frame: Frame,
+    /// CSS pixels in a unit of the drawing.
     pixels: f64,
     index: usize,
     percent: u8,
@@ -151,28 +144,17 @@ fn let_go<T: 'static>(dragged: &UseStateHandle<Option<T>>) -> Callback<PointerEv
     Callback::from(move |_: PointerEvent| dragged.set(None))
 }
 
-/// Properties of [`WoundHandles`].
-#[derive(PartialEq, Properties)]
-pub(super) struct WoundHandlesProps {
-    /// The wounds that are shown.
-    pub wounds: Vec<WoundView>,
-    /// The animal they are on.
-    pub plate: Rc<Plate>,
-    /// What is shown of the drawing.
-    pub frame: Frame,
-    /// CSS pixels in a unit of the drawing.
-    pub pixels: f64,
-    /// Told the place of a wound in the plan and how it is now; None if it is to go.
-    pub on_wound: Callback<(usize, Option<Wound>)>,
-}
-
-/// A handle in the middle of each wound.
-#[component]
-pub(super) fn WoundHandles(props: &WoundHandlesProps) -> Html {
+/// A handle in the middle of each wound. `on_wound` is told the place of a wound in the plan and how it is now; None if it
+/// is to go.
+pub(super) fn wound_handles(
+    wounds: &[WoundView],
+    plate: &Rc<Plate>,
+    (frame, pixels): (Frame, f64),
+    on_wound: &Callback<(usize, Option<Wound>)>,
+) -> Html {
     html! {
-        <>{ for props.wounds.iter().map(|view| html! {
-            <WoundHandle key={view.place} view={view.clone()} plate={props.plate.clone()} frame={props.frame}
-                pixels={props.pixels} on_wound={props.on_wound.clone()} />
+        <>{ for wounds.iter().map(|view| html! {
+            <WoundHandle key={view.place} view={view.clone()} plate={plate.clone()} {frame} {pixels} on_wound={on_wound.clone()} />
         }) }</>
     }
 }

@@ -8,11 +8,11 @@ use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::tables;
 use yew::prelude::*;
 
-use super::controls::{Choice, Choosable, Segments};
+use super::controls::{Choosable, choice, segments, segments_of};
 use super::muscle_sheet::STAGE;
 use super::plate_drawing::{PLATE, PlateDrawing, Touched};
-use super::plate_handles::{DivisionHandles, WoundHandles};
-use super::plate_tools::PlateTools;
+use super::plate_handles::{division_handles, wound_handles};
+use super::plate_tools::plate_tools;
 use crate::plate::Frame;
 use crate::platform::{focus, pointer};
 use crate::store::{Msg, Notice, State, Tool};
@@ -31,7 +31,6 @@ pub struct PlateStageProps {
     pub send: Callback<Msg>,
 }
 
-const VIEWS: [View; 3] = [View::Outer, View::Inner, View::Above];
 /// Below this a finger meets the whole deer too small to hit a muscle: the first tap comes closer.
 const PHONE: f64 = 700.0;
 
@@ -56,8 +55,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
         }
     });
     let on_touch = on_touch(state, &scene, is_phone, send, &looked);
-    let on_view = send.reform(|place: usize| Msg::View(VIEWS[place]));
-    let views = VIEWS.map(|view| Choosable::new(text::view(view))).to_vec();
+    let on_view = send.reform(Msg::View);
     let far = look.region.is_none() && !free;
     let hint = match state.tool {
         Tool::Wound => text::TAP_WOUND,
@@ -70,7 +68,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
     html! {
         <section id={STAGE} class="stage" aria-label={text::PLATE}>
             <div class="stage-head">
-                <Segments label={text::VIEW} options={views} chosen={VIEWS.iter().position(|view| *view == look.view)} on_choose={on_view} />
+                { segments_of(text::VIEW, &View::ALL, text::view, look.view, &on_view) }
             </div>
             <div class="paper">
                 <PlateDrawing scene={scene.clone()} summary={text::plate_summary(state.forecast.packs)} {free}
@@ -78,7 +76,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
                     { handles(state, &scene, send) }
                 </PlateDrawing>
             </div>
-            <PlateTools state={state.clone()} scene={scene.clone()} send={send.clone()} />
+            { plate_tools(state, &scene, send) }
             <p class="hint">{ hint }</p>
             { regions(state, &scene, send) }
             { legend() }
@@ -145,9 +143,7 @@ fn handles(state: &Rc<State>, scene: &Rc<Scene>, send: &Callback<Msg>) -> Html {
                 None => Action::RemoveWound(place),
             })
         });
-        return html! {
-            <WoundHandles wounds={scene.wounds.clone()} plate={scene.plate.clone()} frame={scene.frame} pixels={scene.pixels} {on_wound} />
-        };
+        return wound_handles(&scene.wounds, &scene.plate, (scene.frame, scene.pixels), &on_wound);
     }
     let Some(muscle) = state.muscle else { return Html::default() };
     let Some(view) = scene.areas.iter().find(|view| view.picked && view.is_open() && view.taken) else {
@@ -162,10 +158,12 @@ fn handles(state: &Rc<State>, scene: &Rc<Scene>, send: &Callback<Msg>) -> Html {
         Ok(division) => Msg::Act(Action::Divide { muscle, sides, division }),
         Err(refusal) => Msg::Say(Notice::Refused(refusal)),
     });
-    html! {
-        <DivisionHandles area={view.area.clone()} parts={state.plan.division(muscle, shown).parts().to_vec()}
-            frame={scene.frame} pixels={scene.pixels} {on_divide} />
-    }
+    division_handles(
+        &view.area,
+        state.plan.division(muscle, shown).parts(),
+        (scene.frame, scene.pixels),
+        &on_divide,
+    )
 }
 
 fn regions(state: &Rc<State>, scene: &Scene, send: &Callback<Msg>) -> Html {
@@ -183,7 +181,7 @@ fn regions(state: &Rc<State>, scene: &Scene, send: &Callback<Msg>) -> Html {
     let on_choose = send.reform(move |place: usize| Msg::Zoom(regions[place]));
     html! {
         <>
-            <Segments label={text::REGIONS} {options} {chosen} {on_choose} />
+            { segments(text::REGIONS, options, chosen, &on_choose) }
             if let Some(region) = state.look.region { { region_choice(region, send) } }
         </>
     }
@@ -195,7 +193,7 @@ fn region_choice(region: Region, send: &Callback<Msg>) -> Html {
     let on_choose = send.reform(move |place: usize| {
         Msg::Act(Action::AssignRegion { region, product: Product::ALL[place - 1] })
     });
-    html! { <Choice key={text::region(region)} label={text::ALL_OF_REGION} {options} chosen={Some(0)} {on_choose} /> }
+    html! { <key={text::region(region)}>{ choice(text::ALL_OF_REGION, options, Some(0), &on_choose) }</> }
 }
 
 fn legend() -> Html {

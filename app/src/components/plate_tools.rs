@@ -1,7 +1,5 @@
 //! The tools under the drawing, and the panel of the one that is open.
 
-use std::rc::Rc;
-
 use hindsaddle_model::anatomy::View;
 use hindsaddle_model::plan::Action;
 use hindsaddle_model::product::Product;
@@ -9,7 +7,7 @@ use hindsaddle_model::wounds::{MOST_WOUNDS, USUAL_RADIUS, Wound};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::controls::{Choosable, Segments, Stepper};
+use super::controls::{Choosable, segments, segments_of, stepper};
 use super::plate_drawing::PLATE;
 use crate::plate::peel::LAYERS;
 use crate::platform::picture::{self, Kind};
@@ -18,26 +16,13 @@ use crate::text;
 use crate::views::plate_view::Scene;
 use crate::views::wounds::{WoundView, stepped};
 
-/// Properties of [`PlateTools`].
-#[derive(PartialEq, Properties)]
-pub(super) struct PlateToolsProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// What is drawn.
-    pub scene: Rc<Scene>,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
 /// Whether a tool is the open one; every brush is the same tool.
 fn is_open(state: &State, tool: Tool) -> bool {
     std::mem::discriminant(&state.tool) == std::mem::discriminant(&tool)
 }
 
 /// The tools.
-#[component]
-pub(super) fn PlateTools(props: &PlateToolsProps) -> Html {
-    let (state, send) = (&props.state, &props.send);
+pub(super) fn plate_tools(state: &State, scene: &Scene, send: &Callback<Msg>) -> Html {
     let look = state.look;
     let message = |message: Msg| send.reform(move |_: MouseEvent| message.clone());
     let tools = [
@@ -65,19 +50,19 @@ pub(super) fn PlateTools(props: &PlateToolsProps) -> Html {
                     }
                 }) }
             </div>
-            { panel(props) }
+            { panel(state, scene, send) }
         </>
     }
 }
 
-fn panel(props: &PlateToolsProps) -> Html {
-    let (name, inside) = match props.state.tool {
+fn panel(state: &State, scene: &Scene, send: &Callback<Msg>) -> Html {
+    let (name, inside) = match state.tool {
         Tool::Decide => return Html::default(),
-        Tool::Paint(brush) => (text::PAINT, brushes(brush, &props.send)),
-        Tool::Wound => (text::WOUND, wounds(props)),
-        Tool::Names => (text::NAMES, naming(props)),
-        Tool::Peel => (text::PEEL, peel(props.state.look.peel, &props.send)),
-        Tool::Save => (text::SAVE, save(&props.send)),
+        Tool::Paint(brush) => (text::PAINT, brushes(brush, send)),
+        Tool::Wound => (text::WOUND, wounds(state, scene, send)),
+        Tool::Names => (text::NAMES, naming(state.look.naming, scene, send)),
+        Tool::Peel => (text::PEEL, peel(state.look.peel, send)),
+        Tool::Save => (text::SAVE, save(send)),
     };
     html! { <section class="card tool-panel" aria-label={name}>{ inside }</section> }
 }
@@ -90,21 +75,20 @@ fn brushes(brush: Option<Product>, send: &Callback<Msg>) -> Html {
     let on_choose = send.reform(move |place: usize| Msg::Take(Tool::Paint(all[place])));
     html! {
         <>
-            <Segments label={text::PAINT} {options} {chosen} {on_choose} />
+            { segments(text::PAINT, options, chosen, &on_choose) }
             <p class="hint">{ text::painting(name(&brush)) }</p>
         </>
     }
 }
 
-fn wounds(props: &PlateToolsProps) -> Html {
-    let (state, send) = (&props.state, &props.send);
+fn wounds(state: &State, scene: &Scene, send: &Callback<Msg>) -> Html {
     // Behind the shoulder, where most shots go: common practice, no source.
     let behind_the_shoulder = Wound { side: state.look.side, x: 20, y: 38, radius: USUAL_RADIUS };
     let add = send.reform(move |_: MouseEvent| Msg::Act(Action::AddWound(behind_the_shoulder)));
     html! {
         <>
-            if props.scene.wounds.is_empty() { <p>{ text::no_wound(state.look.side) }</p> }
-            { for props.scene.wounds.iter().map(|view| wound(view, send)) }
+            if scene.wounds.is_empty() { <p>{ text::no_wound(state.look.side) }</p> }
+            { for scene.wounds.iter().map(|view| wound(view, send)) }
             if !state.plan.wounds().is_empty() { <p>{ text::WOUNDS_COUNT }</p> }
             if state.plan.wounds().len() < MOST_WOUNDS {
                 <button type="button" class="tool" onclick={add}>{ text::ADD_WOUND }</button>
@@ -123,23 +107,20 @@ fn wound(view: &WoundView, send: &Callback<Msg>) -> Html {
     html! {
         <div key={place} class="wound-row">
             <p>{ &view.name }</p>
-            <Stepper label={text::ACROSS} value={view.reach.clone()} {on_step} less={text::LESS} more={text::MORE} />
+            { stepper(text::ACROSS, view.reach.clone(), &on_step, (text::LESS, text::MORE)) }
             <button type="button" class="tool" aria-label={text::remove_wound(place + 1)} onclick={remove}>{ text::REMOVE }</button>
         </div>
     }
 }
 
-fn naming(props: &PlateToolsProps) -> Html {
+fn naming(now: Naming, scene: &Scene, send: &Callback<Msg>) -> Html {
     const ALL: [Naming; 3] = [Naming::Off, Naming::Common, Naming::Anatomical];
-    let options = ALL.map(|naming| Choosable::new(text::naming_choice(naming))).to_vec();
-    let now = props.state.look.naming;
-    let on_choose = props.send.reform(|place: usize| Msg::Naming(ALL[place]));
     html! {
         <>
-            <Segments label={text::NAMES} {options} chosen={ALL.iter().position(|naming| *naming == now)} {on_choose} />
-            if !props.scene.labels.key.is_empty() {
+            { segments_of(text::NAMES, &ALL, text::naming_choice, now, &send.reform(Msg::Naming)) }
+            if !scene.labels.key.is_empty() {
                 <ol class="key">
-                    { for props.scene.labels.key.iter().map(|muscle| html! { <li key={muscle.id()}>{ text::naming(*muscle, now) }</li> }) }
+                    { for scene.labels.key.iter().map(|muscle| html! { <li key={muscle.id()}>{ text::naming(*muscle, now) }</li> }) }
                 </ol>
             }
         </>

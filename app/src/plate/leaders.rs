@@ -137,7 +137,7 @@ mod tests {
     #[test]
     fn no_two_leaders_cross() {
         for species in Species::ALL {
-            for view in [View::Outer, View::Inner, View::Above] {
+            for view in View::ALL {
                 let plate = plate(view, species);
                 for (width, height) in [(250.0, 42.0), (75.0, 75.0)] {
                     for region in std::iter::once(None).chain(Region::ALL.into_iter().map(Some)) {

@@ -9,14 +9,10 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Cache, CacheStorage, Response};
 
-use super::window;
+use super::{storage, window};
 
 /// The name of the cache; `assets/boot.js` knows it, too.
 const JOURNAL: &str = "hindsaddle.journal";
-
-/// How long it waits, in milliseconds, so that what was tapped is painted first: handing a response over takes a tenth of
-/// a frame.
-const AFTER_PAINTING: u32 = 30;
 
 thread_local! {
     /// What is still to be written, the latest of each name.
@@ -53,7 +49,8 @@ pub(super) fn forget(then: impl FnOnce() + 'static) {
 
 fn work_soon() {
     if !WORKING.replace(true) {
-        Timeout::new(AFTER_PAINTING, || spawn_local(work())).forget();
+        // Handing a response over takes a tenth of a frame.
+        Timeout::new(storage::AFTER_PAINTING, || spawn_local(work())).forget();
     }
 }
 
@@ -78,7 +75,9 @@ async fn work() {
 }
 
 async fn put(caches: &CacheStorage, name: &str, text: &str) -> Result<(), JsValue> {
+    let Some(count) = storage::counted() else { return Ok(()) };
     let cache: Cache = JsFuture::from(caches.open(JOURNAL)).await?.unchecked_into();
-    JsFuture::from(cache.put_with_str(name, &Response::new_with_opt_str(Some(text))?)).await?;
+    let entry = Response::new_with_opt_str(Some(&format!("{count}\n{text}")))?;
+    JsFuture::from(cache.put_with_str(name, &entry)).await?;
     Ok(())
 }

@@ -1,5 +1,9 @@
 //! What this browser remembers. Every call can be refused: private windows, full disks, closed settings.
 
+use std::cell::RefCell;
+
+use gloo::events::EventListener;
+use gloo::timers::callback::Timeout;
 use web_sys::Storage;
 
 use super::{journal, window};
@@ -40,6 +44,14 @@ pub const AT: &str = "hindsaddle.at";
 /// The steps before the plan, for as long as the window is open.
 pub const STEPS: &str = "hindsaddle.steps";
 
+/// How long what can wait does, in milliseconds, so that what was tapped is painted first, on a slow phone, too.
+pub(super) const AFTER_PAINTING: u32 = 120;
+
+thread_local! {
+    /// What is soon written for as long as the window is open, the latest of each name.
+    static SOON: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
+}
+
 fn storage() -> Option<Storage> {
     window()?.local_storage().ok()?
 }
@@ -61,17 +73,46 @@ pub fn write_for_now(name: &str, text: &str) {
     }
 }
 
+/// As [`write_for_now`], but when what was tapped is painted, or at the latest when the page is left: see
+/// [`before_leaving`].
+pub fn write_for_now_soon(name: &'static str, text: String) {
+    let is_first = SOON.with_borrow_mut(|soon| {
+        let is_first = soon.is_empty();
+        soon.retain(|(other, _)| *other != name);
+        soon.push((name, text));
+        is_first
+    });
+    if is_first {
+        Timeout::new(AFTER_PAINTING, write_now).forget();
+    }
+}
+
+fn write_now() {
+    for (name, text) in SOON.take() {
+        write_for_now(name, &text);
+    }
+}
+
+/// Sees to it that nothing still waits to be written when the page is left.
+pub fn before_leaving() -> Option<EventListener> {
+    Some(EventListener::new(&window()?.into(), "pagehide", |_| write_now()))
+}
+
 /// Remembers a text under a name; false if the browser refuses.
 pub fn write(name: &'static str, text: &str) -> bool {
     let Some(storage) = storage() else { return false };
     if storage.set_item(name, text).is_err() {
         return false;
     }
-    let count = read(COUNT).and_then(|count| count.parse::<u32>().ok()).unwrap_or(0).wrapping_add(1);
-    if storage.set_item(COUNT, &count.to_string()).is_ok() {
-        journal::write(name, format!("{count}\n{text}"));
-    }
+    journal::write(name, text.to_owned());
     true
+}
+
+/// Counts one more write, for [`super::journal`]. None if the browser refuses: what is kept there would not be newer.
+pub(super) fn counted() -> Option<u32> {
+    let count = read(COUNT).and_then(|count| count.parse::<u32>().ok()).unwrap_or(0).wrapping_add(1);
+    storage()?.set_item(COUNT, &count.to_string()).ok()?;
+    Some(count)
 }
 
 /// What is remembered: each name, and how many characters stand under it.
@@ -89,6 +130,7 @@ pub fn forget(then: impl FnOnce() + 'static) {
             let _ = storage.remove_item(&name);
         }
     }
+    SOON.take();
     if let Some(storage) = window().and_then(|window| window.session_storage().ok()?) {
         let _ = storage.clear();
     }

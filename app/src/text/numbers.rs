@@ -14,6 +14,11 @@ pub enum Units {
     Kilograms,
 }
 
+impl Units {
+    /// Both.
+    pub const ALL: [Units; 2] = [Units::Pounds, Units::Kilograms];
+}
+
 /// A number of tenths as text: 45 is "4.5", 40 is "4".
 fn tenths(value: i64) -> String {
     match value % 10 {

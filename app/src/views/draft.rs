@@ -77,7 +77,7 @@ impl Draft {
 
 /// The sides on which the muscles of a lesson are asked, each with those muscles.
 pub fn sides(lesson: &Lesson) -> Vec<(View, Vec<Muscle>)> {
-    [View::Outer, View::Inner, View::Above]
+    View::ALL
         .into_iter()
         .map(|view| (view, lesson.muscles().filter(|muscle| lesson.side_of(*muscle) == view).collect()))
         .filter(|(_, muscles): &(View, Vec<Muscle>)| !muscles.is_empty())

@@ -1,5 +1,7 @@
 //! Names beside the muscles, or numbers where there is no room for names.
 
+use std::rc::Rc;
+
 use hindsaddle_model::anatomy::Muscle;
 
 use super::plate_view::AreaView;
@@ -71,7 +73,7 @@ impl Space {
 }
 
 /// The labels of the open areas: names, or numbers with a key where names have no room.
-pub fn labels(naming: Naming, areas: &[AreaView], space: Space, pixels: f64) -> Labels {
+pub fn labels(naming: Naming, areas: &[Rc<AreaView>], space: Space, pixels: f64) -> Labels {
     let size = LETTER / pixels;
     let none = Labels { frame: space.frame(), size, labels: Vec::new(), key: Vec::new() };
     if naming == Naming::Off {
@@ -92,7 +94,7 @@ pub fn labels(naming: Naming, areas: &[AreaView], space: Space, pixels: f64) -> 
 }
 
 /// A number for each open muscle, and the key to them.
-pub fn numbers(areas: &[AreaView], space: Space, pixels: f64) -> Labels {
+pub fn numbers(areas: &[Rc<AreaView>], space: Space, pixels: f64) -> Labels {
     let size = LETTER / pixels;
     let none = Labels { frame: space.frame(), size, labels: Vec::new(), key: Vec::new() };
     let shown = shown(areas, space.frame());
@@ -117,10 +119,10 @@ pub fn numbers(areas: &[AreaView], space: Space, pixels: f64) -> Labels {
     }
 }
 
-fn shown(areas: &[AreaView], frame: Frame) -> Vec<&AreaView> {
+fn shown(areas: &[Rc<AreaView>], frame: Frame) -> Vec<&AreaView> {
     let inside =
         |(x, y): Point| x > frame.x && x < frame.x + frame.width && y > frame.y && y < frame.y + frame.height;
-    areas.iter().filter(|view| view.is_open() && inside(view.area.label)).collect()
+    areas.iter().map(Rc::as_ref).filter(|view| view.is_open() && inside(view.area.label)).collect()
 }
 
 fn placed(
@@ -178,7 +180,7 @@ mod tests {
     /// Names on a desk, numbers with a key on a phone; each muscle once in a side view.
     #[test]
     fn every_muscle_shown_is_labelled() {
-        for view in [View::Outer, View::Inner, View::Above] {
+        for view in View::ALL {
             for naming in [Naming::Common, Naming::Anatomical] {
                 let muscles = crate::plate::figure::plate(view, Animal::example().species()).areas.len();
                 for width in [360.0, 820.0, 1440.0] {
@@ -194,7 +196,7 @@ mod tests {
     /// No text lies on another.
     #[test]
     fn labels_keep_apart() {
-        for view in [View::Outer, View::Inner, View::Above] {
+        for view in View::ALL {
             for width in [360.0, 820.0, 1440.0] {
                 let labels = labelled(view, Naming::Common, width);
                 for (index, one) in labels.labels.iter().enumerate() {

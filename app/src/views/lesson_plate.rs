@@ -47,15 +47,17 @@ pub fn bare(plan: &Plan, view: View, near: Near, width: f64, called: Called, pic
     let areas = plate
         .areas
         .iter()
-        .map(|area| AreaView {
-            id: id(area),
-            marks: Vec::new(),
-            mark: "",
-            taken: true,
-            picked: picked.contains(&area.muscle),
-            cover: Cover::Open,
-            name: name(area, called),
-            area: area.clone(),
+        .map(|area| {
+            Rc::new(AreaView {
+                id: id(area),
+                marks: Vec::new(),
+                mark: "",
+                taken: true,
+                picked: picked.contains(&area.muscle),
+                cover: Cover::Open,
+                name: name(area, called),
+                area: area.clone(),
+            })
         })
         .collect();
     Scene {
@@ -80,7 +82,7 @@ fn name(area: &Area, called: Called) -> String {
 
 /// The view on which two muscles are both seen, if there is one.
 pub fn seen_together(one: Muscle, other: Muscle, species: Species) -> Option<View> {
-    [View::Outer, View::Inner, View::Above].into_iter().find(|view| {
+    View::ALL.into_iter().find(|view| {
         let plate = plate(*view, species);
         plate.shows(one) && plate.shows(other)
     })
@@ -186,7 +188,7 @@ mod tests {
         let [twelve, bend] = [12.0_f64, 17.0].map(|degrees| degrees.to_radians().sin_cos().0);
         let mut looked = 0;
         for species in Species::ALL {
-            for view in [View::Outer, View::Inner, View::Above] {
+            for view in View::ALL {
                 let plate = plate(view, species);
                 for area in plate.areas.iter().filter(|area| Game::Knife.asks(area.muscle)) {
                     let what = format!("{species:?} {view:?} {:?}", area.muscle);
@@ -222,7 +224,7 @@ mod tests {
     #[test]
     fn every_muscle_is_named_and_reached_by_its_place_alone() {
         let plan = Plan::new(Animal::example());
-        for view in [View::Outer, View::Inner, View::Above] {
+        for view in View::ALL {
             let scene = bare(&plan, view, Near::WHOLE, 360.0, Called::Places, &[]);
             for (at, area) in scene.areas.iter().enumerate() {
                 let name = text::muscle(area.area.muscle).to_lowercase();

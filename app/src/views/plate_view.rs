@@ -69,7 +69,7 @@ pub struct Scene {
     /// Whether antlers are drawn.
     pub antlers: bool,
     /// The muscles, those that lie deeper first.
-    pub areas: Vec<AreaView>,
+    pub areas: Vec<Rc<AreaView>>,
     /// What is written beside them.
     pub labels: Labels,
     /// The wounds of the side that is shown.
@@ -143,7 +143,7 @@ pub fn numbered(state: &State, view: View, asked: &[Muscle]) -> (Scene, Labels) 
     } else {
         Space::AboutTheAnimal(scene.frame)
     };
-    let asked: Vec<AreaView> =
+    let asked: Vec<Rc<AreaView>> =
         scene.areas.iter().filter(|view| asked.contains(&view.area.muscle)).cloned().collect();
     let numbers = labels::numbers(&asked, space, scene.pixels);
     (scene, numbers)
@@ -167,20 +167,22 @@ pub fn kept(wanted: Frame, whole: Frame) -> Option<Frame> {
 }
 
 /// Every area of a view. With layers lifted off, what lies beneath comes first.
-fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<AreaView> {
+fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<Rc<AreaView>> {
     let lifted = state.look.lifted();
     let mut areas = Vec::new();
     if lifted > 0 {
         let beneath = self::plate(View::Inner, state.plan.animal().species());
-        areas.extend(beneath.areas.iter().map(|area| AreaView {
-            id: format!("{}-in", area.muscle.id()),
-            cover: if layer(area.muscle) <= lifted { Cover::Open } else { Cover::Covered },
-            ..area_view(state, area, pixels)
+        areas.extend(beneath.areas.iter().map(|area| {
+            Rc::new(AreaView {
+                id: format!("{}-in", area.muscle.id()),
+                cover: if layer(area.muscle) <= lifted { Cover::Open } else { Cover::Covered },
+                ..area_view(state, area, pixels)
+            })
         }));
     }
     areas.extend(plate.areas.iter().map(|area| {
         let cover = if layer(area.muscle) <= lifted { Cover::Lifted } else { Cover::Open };
-        AreaView { cover, ..area_view(state, area, pixels) }
+        Rc::new(AreaView { cover, ..area_view(state, area, pixels) })
     }));
     areas
 }
@@ -255,7 +257,7 @@ pub enum Toward {
 }
 
 /// The nearest open area from `index` in a direction, by where the labels sit; None at the edge.
-pub fn neighbour(areas: &[AreaView], index: usize, toward: Toward) -> Option<usize> {
+pub fn neighbour(areas: &[Rc<AreaView>], index: usize, toward: Toward) -> Option<usize> {
     let from = areas.get(index)?.area.label;
     let mut best: Option<(f64, usize)> = None;
     for (other, view) in areas.iter().enumerate() {
@@ -339,7 +341,7 @@ mod tests {
                 let Ok(applied) = Plan::new(Animal::example()).apply(action) else { continue };
                 let state = State::new(applied.plan.into(), None, Units::Pounds, None);
                 let parts = &state.forecast.muscles[muscle.index()].sides[0];
-                for view in [View::Outer, View::Inner, View::Above] {
+                for view in View::ALL {
                     let plate = plate(view, Species::WhiteTailed);
                     let views = areas(&state, &plate, 50.0);
                     for view in views.iter().filter(|view| view.area.muscle == muscle && view.taken) {
@@ -371,7 +373,7 @@ mod tests {
             let state = looked(view, None, peel);
             let areas = scene(&state, 1440.0).areas;
             let open = areas.iter().filter(|view| view.is_open()).count();
-            let mut reached = vec![areas.iter().position(AreaView::is_open).unwrap()];
+            let mut reached = vec![areas.iter().position(|view| view.is_open()).unwrap()];
             let mut next = 0;
             while let Some(from) = reached.get(next).copied() {
                 next += 1;

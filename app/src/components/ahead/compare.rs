@@ -8,7 +8,7 @@ use hindsaddle_model::plan::Plan;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::components::field::field;
 use crate::components::small_plate::small_plate;
 use crate::store::{Msg, Notice};
@@ -59,7 +59,7 @@ pub(super) fn Compare(props: &PartProps) -> Html {
                             chosen.set(now);
                         });
                         let options = plans.iter().map(|(name, _)| Choosable::new(name.clone())).collect::<Vec<_>>();
-                        html! { <Choice key={which} {label} {options} chosen={Some(both[which])} {on_choose} /> }
+                        html! { <key={which}>{ choice(label, options, Some(both[which]), &on_choose) }</> }
                     }) }
                 }
                 { field(text::PASTE_LINK, "text", String::new(), "", &on_paste) }

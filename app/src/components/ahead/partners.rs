@@ -10,7 +10,7 @@ use hindsaddle_model::units::Mass;
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::components::field::field;
 use crate::platform::{address, clipboard};
 use crate::store::{Msg, Notice};
@@ -182,8 +182,8 @@ fn NewClaim(props: &NewClaimProps) -> Html {
         .collect::<Vec<_>>();
     html! {
         <div class="fields">
-            <Choice label={text::DEMAND_MUSCLE} options={muscles} chosen={Some(*muscle)} on_choose={on_muscle} />
-            if chosen.is_some() { <Choice label={text::DEAL_HEAD[0]} options={partners} chosen={Some(0)} on_choose={on_partner} /> }
+            { choice(text::DEMAND_MUSCLE, muscles, Some(*muscle), &on_muscle) }
+            if chosen.is_some() { { choice(text::DEAL_HEAD[0], partners, Some(0), &on_partner) } }
         </div>
     }
 }

@@ -5,7 +5,7 @@ use hindsaddle_model::season::{Change, MOST_ANIMALS};
 use yew::prelude::*;
 
 use super::PartProps;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::choice_of;
 use crate::store::Msg;
 use crate::text;
 use crate::views::season::{AnimalRow, rows, together};
@@ -40,11 +40,8 @@ fn animal(props: &PartProps, place: usize, count: usize, row: &AnimalRow) -> Htm
     let plan = state.season.animal(place);
     let on = |message: Msg| props.send.reform(move |_: MouseEvent| message.clone());
     let moved = |to: usize| on(Msg::Season(Change::Move { from: place, to }));
-    let on_test = props
-        .send
-        .reform(move |chosen: usize| Msg::Season(Change::Act(place, Action::SetTested(Tested::ALL[chosen]))));
-    let tests = Tested::ALL.map(|tested| Choosable::new(text::tested(tested))).to_vec();
-    let tested = Tested::ALL.iter().position(|tested| *tested == plan.tested());
+    let on_test =
+        props.send.reform(move |tested: Tested| Msg::Season(Change::Act(place, Action::SetTested(tested))));
     let shown = place == state.at;
     // The other page opens on the animal that is shown here.
     let plan_it = on(Msg::Turn(place));
@@ -54,7 +51,7 @@ fn animal(props: &PartProps, place: usize, count: usize, row: &AnimalRow) -> Htm
                 <b>{ &row.name }</b>{ " " }<span class="each">{ &row.line }</span>
             </button>
             <p>{ &row.gives }</p>
-            <Choice label={text::of_animal(text::TEST, &row.name)} options={tests} chosen={tested} on_choose={on_test} />
+            { choice_of(text::of_animal(text::TEST, &row.name), &Tested::ALL, text::tested, plan.tested(), &on_test) }
             if let Some(caution) = text::tested_caution(plan.tested()) { <p class="caution">{ caution }</p> }
             <div class="row-tools">
                 if count > 1 {

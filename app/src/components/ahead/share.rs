@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 use super::PartProps;
 use crate::components::code::Code;
-use crate::components::controls::{Choosable, Segments};
+use crate::components::controls::{Choosable, segments};
 use crate::components::field::tick;
 use crate::components::plan_file::save_plan;
 use crate::platform::{address, clipboard, screen, share};
@@ -58,7 +58,7 @@ pub(super) fn Share(props: &PartProps) -> Html {
                 <p>{ text::NO_ADDRESS }</p>
                 <button type="button" class="tool wide" onclick={on_file}>{ text::SAVE_PLAN }</button>
             } else {
-            <Segments label={text::FOR_WHOM} options={text::WHOM.map(Choosable::new).to_vec()} chosen={*whom} on_choose={on_whom} />
+            { segments(text::FOR_WHOM, text::WHOM.map(Choosable::new).to_vec(), Some(*whom), &on_whom) }
             <p class="hint">{ text::WHOM_HINTS[*whom] }</p>
             <div class="row-tools">
                 if share::is_possible() { <button type="button" class="tool" onclick={on_share}>{ text::SHARE_BY }</button> }

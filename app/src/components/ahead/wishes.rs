@@ -14,7 +14,7 @@ use yew::prelude::*;
 
 use super::PartProps;
 use super::compare::table;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::components::field::field;
 use crate::store::Msg;
 use crate::text;
@@ -153,7 +153,7 @@ fn wish(wishes: &Wishes, product: Product, set: &Callback<Wishes>) -> Html {
     let options = text::WISH_KINDS.map(Choosable::new).to_vec();
     html! {
         <div key={product.id()} class="wrap-choice">
-            <Choice label={text::product(product)} {options} chosen={Some(kind)} on_choose={on_kind} />
+            { choice(text::product(product), options, Some(kind), &on_kind) }
             if let Some((name, number, unit)) = number { { field(text::product_wish(product, name), "number", number.to_string(), unit, &on_number) } }
         </div>
     }
@@ -222,8 +222,8 @@ fn NewDemand(props: &NewDemandProps) -> Html {
         .collect();
     html! {
         <div class="fields">
-            <Choice label={text::DEMAND_MUSCLE} options={props.options.clone()} chosen={Some(*muscle)} on_choose={on_muscle} />
-            if chosen.is_some() { <Choice label={text::DEMAND_WHAT} options={demands} chosen={Some(0)} on_choose={on_demand} /> }
+            { choice(text::DEMAND_MUSCLE, props.options.clone(), Some(*muscle), &on_muscle) }
+            if chosen.is_some() { { choice(text::DEMAND_WHAT, demands, Some(0), &on_demand) } }
         </div>
     }
 }

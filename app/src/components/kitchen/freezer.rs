@@ -9,7 +9,7 @@ use hindsaddle_model::units::{Mass, Volume};
 use yew::prelude::*;
 
 use super::{PartProps, field};
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::choice_of;
 use crate::text;
 use crate::views::kitchen::{arrivals, counted, first_day};
 
@@ -53,9 +53,9 @@ fn fields(props: &PartProps, freezer: Option<Freezer>) -> Html {
             freezer.free = text::typed_volume(number, units);
         }
     });
-    let on_pace = props.on(|kitchen, place: usize| {
+    let on_pace = props.on(|kitchen, pace: LoadRule| {
         if let Some(freezer) = &mut kitchen.freezer {
-            freezer.pace = LoadRule::ALL[place];
+            freezer.pace = pace;
         }
     });
     let unit = text::volume_unit(units);
@@ -64,8 +64,7 @@ fn fields(props: &PartProps, freezer: Option<Freezer>) -> Html {
             { field(text::FREEZER_SIZE, "number", shown(|freezer| freezer.size), unit, &on_size) }
             if let Some(freezer) = freezer {
                 { field(text::FREEZER_FREE, "number", shown(|freezer| freezer.free), unit, &on_free) }
-                <Choice label={text::PACE} options={LoadRule::ALL.map(|rule| Choosable::new(text::load_rule(rule))).to_vec()}
-                    chosen={LoadRule::ALL.iter().position(|rule| *rule == freezer.pace)} on_choose={on_pace} />
+                { choice_of(text::PACE, &LoadRule::ALL, text::load_rule, freezer.pace, &on_pace) }
             }
         </div>
     }

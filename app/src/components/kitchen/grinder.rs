@@ -8,7 +8,7 @@ use yew::prelude::*;
 
 use super::{PartProps, field};
 use crate::caution::Caution;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::text::{self, Units};
 use crate::views::kitchen::ground;
 
@@ -79,10 +79,10 @@ pub(super) fn Grinder(props: &PartProps) -> Html {
         <section class="card" aria-label={text::GRINDER}>
             <h2>{ text::GRINDER }</h2>
             <div class="fields">
-                <Choice label={text::MIX} options={mixes} chosen={Some(text::mix_place(grinder.mix))} on_choose={on_mix} />
+                { choice(text::MIX, mixes, Some(text::mix_place(grinder.mix)), &on_mix) }
                 { target(props, grinder.mix) }
                 { field(text::VESSEL, "number", text::weight_field(grinder.vessel.most(), units), text::weight_unit(units), &on_vessel) }
-                <Choice label={text::GROUND_PACKS} options={packs} chosen={Some(packed_as)} on_choose={on_packs} />
+                { choice(text::GROUND_PACKS, packs, Some(packed_as), &on_packs) }
                 if let Some((_, a_pack)) = grinder.patties { { field(text::PATTIES_A_PACK, "number", a_pack.to_string(), "", &on_a_pack) } }
                 if grinder.mix.target().is_some() { { field(text::PRICE, "number", (*price).clone(), text::price_unit(units), &on_price) } }
             </div>
@@ -120,7 +120,7 @@ fn target(props: &PartProps, mix: Mix) -> Html {
     html! {
         <>
             { field(text::TARGET_FAT, "number", percent(target.fat), "%", &on_fat) }
-            <Choice label={text::ADDED_FAT} options={text::FATS.map(Choosable::new).to_vec()} chosen={Some(text::added_place(target.added))} on_choose={on_added} />
+            { choice(text::ADDED_FAT, text::FATS.map(Choosable::new).to_vec(), Some(text::added_place(target.added)), &on_added) }
             if let Added::PorkTrim(content) = target.added { { field(text::TRIM_FAT, "number", percent(content), "%", &on_trim) } }
         </>
     }

@@ -11,7 +11,7 @@ use yew::prelude::*;
 use super::{PartProps, field, tick};
 use crate::app::remember;
 use crate::components::code::Code;
-use crate::components::controls::{Choice, Choosable, Stepper};
+use crate::components::controls::{Choosable, choice, stepper};
 use crate::plate::whole;
 use crate::platform::{address, picture, storage};
 use crate::store::Msg;
@@ -193,19 +193,16 @@ fn controls(settings: &UseStateHandle<Settings>, send: &Callback<Msg>) -> Html {
     };
     html! {
         <div class="fields">
-            <Choice label={text::SHEET} {options} chosen={Some(settings.sheet)} on_choose={on!(place: usize => |now| { now.sheet = place; now.start = 0 })} />
+            { choice(text::SHEET, options, Some(settings.sheet), &on!(place: usize => |now| { now.sheet = place; now.start = 0 })) }
             { for own.iter().map(|place| {
                 let place = *place;
                 html! { <span key={place}>{ field(text::SHEET_FIELDS[place], "number", settings.own[place].clone(), "", &on!(typed: String => |now| now.own[place] = typed.chars().filter(|letter| !letter.is_control()).take(8).collect())) }</span> }
             }) }
             if settings.sheet != ROLL {
-                <Stepper label={text::START_AT} value={(settings.start + 1).to_string()} less={text::LESS} more={text::MORE}
-                    on_step={on!(by: i32 => |now| now.start = (i32::from(now.start) + by).max(0) as u16)} />
+                { stepper(text::START_AT, (settings.start + 1).to_string(), &on!(by: i32 => |now| now.start = (i32::from(now.start) + by).max(0) as u16), (text::LESS, text::MORE)) }
             }
-            <Stepper label={text::NUDGE_ACROSS} value={text::nudge(settings.nudge.across)} less={text::LESS} more={text::MORE}
-                on_step={on!(by: i32 => |now| now.nudge.across = (i32::from(now.nudge.across) + by) as i8)} />
-            <Stepper label={text::NUDGE_DOWN} value={text::nudge(settings.nudge.down)} less={text::LESS} more={text::MORE}
-                on_step={on!(by: i32 => |now| now.nudge.down = (i32::from(now.nudge.down) + by) as i8)} />
+            { stepper(text::NUDGE_ACROSS, text::nudge(settings.nudge.across), &on!(by: i32 => |now| now.nudge.across = (i32::from(now.nudge.across) + by) as i8), (text::LESS, text::MORE)) }
+            { stepper(text::NUDGE_DOWN, text::nudge(settings.nudge.down), &on!(by: i32 => |now| now.nudge.down = (i32::from(now.nudge.down) + by) as i8), (text::LESS, text::MORE)) }
             { tick(text::FRAMES, settings.frames, &on!(ticked: bool => |now| now.frames = ticked)) }
             { tick(text::WITH_QR, settings.with_code, &on!(ticked: bool => |now| now.with_code = ticked)) }
             { tick(text::BLANK_WEIGHT, settings.blank_weight, &on!(ticked: bool => |now| now.blank_weight = ticked)) }

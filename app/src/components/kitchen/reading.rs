@@ -8,7 +8,7 @@ use yew::prelude::*;
 use super::{PartProps, work_order};
 use crate::app::{adopt, own, put_aside, received, use_shared};
 use crate::components::NoticeBar;
-use crate::components::controls::{Choosable, Segments};
+use crate::components::controls::segments_of;
 use crate::components::header::animals;
 use crate::platform::address;
 use crate::store::{Msg, Notice, State, link_of};
@@ -52,13 +52,11 @@ fn Received(props: &ReceivedProps) -> Html {
     let (state, send) = use_shared(&state);
     let all = use_memo(state.season.clone(), |season| all_packed(season));
     let parts = PartProps { state: state.clone(), all, send: send.clone() };
-    let units = [Units::Pounds, Units::Kilograms];
-    let on_units = send.reform(move |place: usize| Msg::Units(units[place]));
     html! {
         <div class="page kitchen reading">
             <header class="header">
                 <div class="brand"><h1>{ text::RECEIVED }</h1><p class="motto">{ text::animal_line(&state.plan, state.units) }</p></div>
-                <div class="tools"><Segments label={text::UNITS} options={units.map(|units| Choosable::new(text::weight_unit(units))).to_vec()} chosen={units.iter().position(|one| *one == state.units)} on_choose={on_units} /></div>
+                <div class="tools">{ segments_of(text::UNITS, &Units::ALL, text::weight_unit, state.units, &send.reform(Msg::Units)) }</div>
                 { animals(&state, &send) }
             </header>
             <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />

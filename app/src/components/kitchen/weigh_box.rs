@@ -9,7 +9,7 @@ use hindsaddle_model::scale::{OnScale, Weighing};
 use yew::prelude::*;
 
 use super::{PartProps, button, field};
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::platform::storage;
 use crate::store::Msg;
 use crate::text;
@@ -105,13 +105,13 @@ pub(super) fn WeighBox(props: &WeighBoxProps) -> Html {
         <div class="weigh">
             <div class="fields">
                 if props.weighs == Weighs::Packages {
-                    <Choice label={text::WHICH_PACKAGES} options={products.iter().map(|product| Choosable::new(text::product(*product))).collect::<Vec<_>>()} chosen={Some(*product)} on_choose={choose(&product)} />
+                    { choice(text::WHICH_PACKAGES, products.iter().map(|product| Choosable::new(text::product(*product))).collect::<Vec<_>>(), Some(*product), &choose(&product)) }
                     { field(text::HOW_MANY, "number", (*count).clone(), "", &on_count) }
                 }
                 // Keyed, so that nothing typed for another side or product stays behind.
                 <span key={*sides + 3 * *product}>{ field(label, "text", value.clone(), text::weight_unit(units), &on_weight) }</span>
                 if matches!(props.weighs, Weighs::Muscle(_)) {
-                    <Choice label={text::WHICH_SIDES} options={SIDES.map(|sides| Choosable::new(text::sides(sides))).to_vec()} chosen={Some(*sides)} on_choose={choose(&sides)} />
+                    { choice(text::WHICH_SIDES, SIDES.map(|sides| Choosable::new(text::sides(sides))).to_vec(), Some(*sides), &choose(&sides)) }
                 }
             </div>
             if matches!(props.weighs, Weighs::Muscle(_)) { <p class="hint">{ text::WEIGH_HINT }</p> }

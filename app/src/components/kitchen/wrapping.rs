@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use super::{PartProps, field};
 use crate::app::remember;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice, choice_of};
 use crate::platform::storage;
 use crate::text;
 use crate::views::kitchen::{all_supplies, counted, shopping};
@@ -46,7 +46,7 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
             <h2>{ text::WRAPPING }</h2>
             <div class="fields">
                 { for products.iter().map(|product| wrap(props, *product)) }
-                <Choice label={text::ROLL} options={rolls} chosen={roll} on_choose={on_roll} />
+                { choice(text::ROLL, rolls, roll, &on_roll) }
                 { field(text::SPARE, "number", wrapping.spare_percent.to_string(), "%", &on_spare) }
             </div>
             <h3>{ text::SUPPLIES }</h3>
@@ -83,9 +83,7 @@ pub(super) fn WrappingCard(props: &PartProps) -> Html {
 /// The wrap of a product, and the most that a package of it takes.
 fn wrap(props: &PartProps, product: Product) -> Html {
     let now = props.state.plan.kitchen().wrapping.by[product as usize];
-    let options = Wrap::ALL.map(|wrap| Choosable::new(text::wrap(wrap))).to_vec();
-    let on_choose =
-        props.on(move |kitchen, place: usize| kitchen.wrapping.by[product as usize] = Wrap::ALL[place]);
+    let on_choose = props.on(move |kitchen, wrap: Wrap| kitchen.wrapping.by[product as usize] = wrap);
     let of = props.packed().packages.iter().zip(&props.packed().wrapped);
     let worst = of.filter(|(package, _)| package.product == product).map(|(_, wrapped)| wrapped.need).reduce(
         |worst, need| match (worst, need) {
@@ -98,7 +96,7 @@ fn wrap(props: &PartProps, product: Product) -> Html {
     );
     html! {
         <div key={product.id()} class="wrap-choice">
-            <Choice label={text::product(product)} {options} chosen={Wrap::ALL.iter().position(|wrap| *wrap == now)} {on_choose} />
+            { choice_of(text::product(product), &Wrap::ALL, text::wrap, now, &on_choose) }
             if let Some(need) = worst { <p class={if need.is_ok() { "hint" } else { "caution" }}>{ text::need(need, props.state.units) }</p> }
         </div>
     }

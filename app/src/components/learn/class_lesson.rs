@@ -7,7 +7,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use crate::components::code::Code;
-use crate::components::controls::{Choosable, Segments, Stepper};
+use crate::components::controls::{segments_of, stepper};
 use crate::platform::{address, clipboard};
 use crate::text;
 use crate::views::draft::Draft;
@@ -33,15 +33,14 @@ pub(super) fn ClassLesson(props: &ClassLessonProps) -> Html {
         let draft = draft.clone();
         Callback::from(move |now: Draft| draft.set(now))
     };
-    let changed = |change: fn(Draft, usize) -> Draft| {
+    let on_view = {
         let (set, now) = (set.clone(), (**draft).clone());
-        Callback::from(move |place: usize| set.emit(change(now.clone(), place)))
+        Callback::from(move |view: Option<View>| set.emit(now.clone().seen_from(view)))
     };
     let on_order = {
         let (set, now) = (set.clone(), (**draft).clone());
         Callback::from(move |by: i32| set.emit(now.clone().stepped(by)))
     };
-    let views = VIEWS.map(|view| Choosable::new(view.map_or(text::ANY_SIDE, text::view))).to_vec();
     html! {
         <details class="card class-lesson">
             <summary>{ text::FOR_A_CLASS }</summary>
@@ -57,9 +56,9 @@ pub(super) fn ClassLesson(props: &ClassLessonProps) -> Html {
                 }) }
             </fieldset>
             <h3>{ text::SEEN_FROM }</h3>
-            <Segments label={text::SEEN_FROM} options={views} chosen={VIEWS.iter().position(|view| *view == draft.view)} on_choose={changed(|draft, place| draft.seen_from(VIEWS[place]))} />
+            { segments_of(text::SEEN_FROM, &VIEWS, |view| view.map_or(text::ANY_SIDE, text::view), draft.view, &on_view) }
             { for Region::ALL.into_iter().map(|region| of_region(draft, region, &set)) }
-            <Stepper label={text::ORDER} value={(u32::from(draft.order) + 1).to_string()} on_step={on_order} less={text::EARLIER_ORDER} more={text::NEXT_ORDER} />
+            { stepper(text::ORDER, (u32::from(draft.order) + 1).to_string(), &on_order, (text::EARLIER_ORDER, text::NEXT_ORDER)) }
             { match draft.lesson() {
                 Ok(lesson) => html! { <Link key="link" {lesson} on_open={props.on_open.clone()} on_sheets={props.on_sheets.clone()} /> },
                 Err(error) => html! { <p key="trouble" class="wrong" role="alert">{ text::lesson_trouble(error) }</p> },

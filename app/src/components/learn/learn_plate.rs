@@ -8,7 +8,7 @@ use hindsaddle_model::tables;
 use yew::prelude::*;
 
 use super::picture::{Marking, marked};
-use crate::components::controls::{Choosable, Segments};
+use crate::components::controls::{Choosable, segments};
 use crate::components::plate_drawing::{PlateDrawing, Touched};
 use crate::components::plate_stage::{scaled, use_fingers};
 use crate::plate::Frame;
@@ -108,5 +108,5 @@ fn regions(near: &UseStateHandle<Near>, is_shown: impl Fn(Option<Region>) -> boo
     let chosen = regions.iter().position(|region| *region == near.region).filter(|_| near.lens.is_none());
     let near = near.clone();
     let on_choose = Callback::from(move |place: usize| near.set(Near { region: regions[place], lens: None }));
-    html! { <Segments label={text::REGIONS} {options} {chosen} {on_choose} /> }
+    segments(text::REGIONS, options, chosen, &on_choose)
 }

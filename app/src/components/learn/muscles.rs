@@ -8,12 +8,10 @@ use super::PartProps;
 use super::compare::compare;
 use super::learn_plate::LearnPlate;
 use super::picture::Marking;
-use crate::components::controls::{Choice, Choosable, Segments};
+use crate::components::controls::{self, Choosable, segments_of};
 use crate::text;
 use crate::views::lesson_plate::{Called, view_for};
 use crate::views::teaching::{about, read_for, share, why_not};
-
-const VIEWS: [View; 3] = [View::Outer, View::Inner, View::Above];
 
 /// The part.
 #[component]
@@ -48,8 +46,7 @@ pub(super) fn Muscles(props: &PartProps) -> Html {
                 <div class="lesson-plate">
                     { choice(text::WHICH_MUSCLE, text::CHOOSE_MUSCLE, *muscle, &pick) }
                     <div class="stage-head">
-                        <Segments label={text::VIEW} options={VIEWS.map(|view| Choosable::new(text::view(view))).to_vec()}
-                            chosen={VIEWS.iter().position(|shown| *shown == *view)} on_choose={on_view.reform(|place: usize| VIEWS[place])} />
+                        { segments_of(text::VIEW, &View::ALL, text::view, *view, &on_view) }
                     </div>
                     <LearnPlate key={*view as usize} plan={plan.clone()} view={*view} width={props.width} called={Called::Names}
                         lit={muscle.iter().copied().collect::<Vec<_>>()} marking={Marking { numbered: false, flows: true }}
@@ -82,7 +79,7 @@ pub(super) fn choice(
         .collect();
     let on_choose = on_muscle
         .reform(|place: usize| place.checked_sub(1).and_then(|place| Muscle::ALL.get(place).copied()));
-    html! { <Choice {label} {options} chosen={Some(chosen.map_or(0, |muscle| muscle.index() + 1))} {on_choose} /> }
+    controls::choice(label, options, Some(chosen.map_or(0, |muscle| muscle.index() + 1)), &on_choose)
 }
 
 /// Everything that is said of one muscle.

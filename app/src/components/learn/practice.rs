@@ -9,7 +9,7 @@ use super::class_lesson::ClassLesson;
 use super::field_guide::field_guide;
 use super::round::RoundView;
 use crate::app::remember;
-use crate::components::controls::{Choosable, Segments};
+use crate::components::controls::segments_of;
 use crate::platform::{picture, storage};
 use crate::text;
 use crate::views::draft::Draft;
@@ -125,10 +125,9 @@ fn opening(
             </section>
         };
     }
-    let chosen = Game::ALL.iter().position(|other| *other == **game);
     let on_choose = {
         let game = game.clone();
-        Callback::from(move |place: usize| game.set(Game::ALL[place]))
+        Callback::from(move |to: Game| game.set(to))
     };
     html! {
         <section class="card" aria-label={text::PRACTICE}>
@@ -136,7 +135,7 @@ fn opening(
             if let Some(Err(error)) = &props.lesson {
                 <p class="wrong" role="alert">{ text::lesson_error(*error) }{ " " }{ text::WITHOUT_LESSON }</p>
             }
-            <Segments label={text::GAMES} options={Game::ALL.map(|game| Choosable::new(text::game(game))).to_vec()} {chosen} {on_choose} />
+            { segments_of(text::GAMES, &Game::ALL, text::game, **game, &on_choose) }
             <p class="becomes">{ text::game_hint(**game) }</p>
             <button type="button" class="tool main-action wide" onclick={on_start}>{ text::START }</button>
             <p class="hint">{ text::ROUND_HINT }</p>

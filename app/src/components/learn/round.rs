@@ -9,7 +9,7 @@ use super::PartProps;
 use super::learn_plate::LearnPlate;
 use super::picture::{Marking, picture};
 use super::practice::sign;
-use crate::components::controls::{Choice, Choosable};
+use crate::components::controls::{Choosable, choice};
 use crate::plate::figure::plate;
 use crate::plate::{Area, whole};
 use crate::platform::focus;
@@ -110,7 +110,7 @@ fn find(props: &RoundViewProps, question: Question, given: Given, on_answer: &Ca
         <>
             <LearnPlate key={format!("{} {}", props.round.at().unwrap_or(0), wrong)} plan={plan.clone()} {view} width={props.part.width} {called} {lit}
                 marking={Marking::default()} summary={text::plate_of(text::species(species), None)} {on_muscle} />
-            if given.is_none() { <Choice key={props.round.at().unwrap_or(0)} label={text::BY_WORDS} {options} chosen={Some(0)} {on_choose} /> }
+            if given.is_none() { <key={props.round.at().unwrap_or(0)}>{ choice(text::BY_WORDS, options, Some(0), &on_choose) }</> }
         </>
     }
 }
