@@ -272,7 +272,7 @@ pub fn wants(muscle: Muscle) -> &'static str {
         Muscle::BottomRound => {
             "A roast, cooked slowly; or sliced thin. A thick grilled steak of it disappoints."
         }
-        Muscle::EyeRound => "A small roast of even shape, kept rare and sliced thin.",
+        Muscle::EyeRound => "A small roast of even shape, not overcooked, and sliced thin.",
         Muscle::Knuckle => "A roast; or seam it apart, and the centre piece gives good steaks.",
         Muscle::Sirloin => "Three to five steaks, or a small roast. Stew or grind only what was damaged.",
         Muscle::TriTip => "One steak, seared whole. On an elk it is a roast.",

@@ -119,7 +119,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
             "The outer wall of the thigh under a bright silver sheet: slow-roast it whole or slice it thin."
         }
         Muscle::EyeRound => {
-            "A neat spindle that looks like a tenderloin but is not one: keep it rare and slice thin."
+            "A neat spindle that looks like a tenderloin but is not one: do not overcook it, and slice it thin."
         }
         Muscle::Knuckle => {
             "The football on the front of the thigh: open it along its silver seams and the centre piece is steak-tender."

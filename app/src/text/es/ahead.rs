@@ -99,10 +99,10 @@ pub const fn tested_caution(tested: Tested) -> Option<&'static str> {
     match tested {
         Tested::NotAsked | Tested::Clear => None,
         Tested::Awaited => Some(
-            "Congélalo aparte y no comas nada hasta tener el resultado. Sus etiquetas lo dicen. La prueba no es de seguridad alimentaria: pregunta a tu agencia de fauna.",
+            "Congélalo aparte y no comas nada de él hasta tener el resultado. Sus etiquetas lo dicen. La prueba no es de seguridad alimentaria: pregunta a tu agencia de fauna.",
         ),
         Tested::DoNotEat => Some(
-            "No comas ni regales nada de él. No se cuenta con lo demás. Pregunta a tu agencia de fauna cómo desecharlo.",
+            "No comas ni regales nada de él. Su carne no se suma a la de los demás animales. Pregunta a tu agencia de fauna cómo desecharlo.",
         ),
     }
 }
@@ -166,11 +166,11 @@ pub const NAMES_TRAVEL: &str = "También títulos, nombres y cintillos";
 /// Who opens the link.
 pub const FOR_WHOM: &str = "Para quién";
 /// Who that may be.
-pub const WHOM: [&str; 2] = ["Quien corta con él", "Quien lo sigue planeando"];
+pub const WHOM: [&str; 2] = ["Quien corta según el plan", "Quien lo sigue planeando"];
 /// What each of them sees.
 pub const WHOM_HINTS: [&str; 2] = [
-    "Se abre para leer, primero la orden de trabajo. Su propio plan queda como está.",
-    "Se abre el plan mismo, para cambiarlo. Su propio plan queda guardado.",
+    "Se abre para leer, primero la orden de trabajo. Quien lo abre conserva su propio plan tal como está.",
+    "Se abre el plan mismo, para cambiarlo. El plan que ya tenía queda guardado.",
 ];
 /// In the one file.
 pub const NO_ADDRESS: &str = "Esta página se abrió desde un archivo, así que no tiene una dirección que otro aparato pueda abrir. Guarda el plan como archivo y entrégalo junto con este: la otra persona lo abre en Cortar y envolver, Archivos.";
@@ -200,7 +200,8 @@ pub fn travels(plan: &Plan, named: bool, units: Units) -> String {
 }
 
 /// What never travels.
-pub const STAYS: &str = "No: marcas de hecho, planes guardados, lo que tienes en casa, ajustes de etiquetas";
+pub const STAYS: &str =
+    "No: marcas de «hecho», planes guardados, lo que tienes en casa, ajustes de etiquetas";
 /// The partners.
 pub fn partners_travel(count: usize, named: bool) -> String {
     format!(
@@ -244,7 +245,7 @@ pub const DEVICE: &str = "Este aparato";
 pub const HELD: [&str; 8] = [
     "El plan",
     "Planes guardados",
-    "Marcas de hecho en la mesa",
+    "Marcas de «hecho» en la mesa",
     "Ajustes de etiquetas",
     "Lo que tienes en casa",
     "Tus propias cifras",
@@ -272,7 +273,7 @@ pub const FORGET_HINT: &str = "Para un aparato que no es tuyo. Lo que compartist
 /// The first press.
 pub const FORGET_ASK: &str = "Olvidar todo en este aparato";
 /// What it means.
-pub const FORGET_SURE: &str = "El plan, los planes guardados, las marcas de hecho, tus propias cifras y todos los ajustes se borran de este aparato para siempre. Deshacer no los devuelve.";
+pub const FORGET_SURE: &str = "El plan, los planes guardados, las marcas de «hecho», tus propias cifras y todos los ajustes se borran de este aparato para siempre. Deshacer no los devuelve.";
 /// The second press.
 pub const FORGET_ALL: &str = "Sí, olvidarlo todo";
 /// The other.
@@ -283,7 +284,7 @@ pub const WHAT_IS_WHERE: &str = "Qué se guarda dónde";
 pub const WHERE_THINGS_ARE: [&str; 4] = [
     "El plan: en la dirección y en este navegador, tras cada cambio.",
     "Los pasos atrás: en esta ventana, hasta cerrarla.",
-    "Marcas de hecho, planes guardados, ajustes de etiquetas y lo que tienes en casa: solo en este navegador.",
+    "Marcas de «hecho», planes guardados, ajustes de etiquetas y lo que tienes en casa: solo en este navegador.",
     "Nada se envía a ningún lado. Un navegador puede borrar lo que guarda una página si no se abre en unos días: un enlace o un archivo dura más.",
 ];
 /// Asks the browser.
@@ -312,7 +313,7 @@ pub const WISHES: &str = "Deseos";
 pub fn dinner(people: u8, mass: &str) -> String {
     let table = if people == 1 { "una persona".to_owned() } else { format!("{people} personas") };
     format!(
-        "Di qué quieres comer, y el programa encuentra los cortes. Una cena son {mass} de carne: una comida para {table}, como en Paquetes, en la página del plan."
+        "Di qué quieres comer, y el programa encuentra los cortes. Una cena equivale a {mass} de carne: una comida para {table}, como en Paquetes, en la página del plan."
     )
 }
 /// Nothing is wished.
@@ -346,13 +347,13 @@ pub fn planning(nodes: u64) -> String {
 }
 /// Impossible.
 pub fn too_much_work(least: u32) -> String {
-    format!("Lo que debe ser pide al menos {least} piezas. Permite más, o quita un «debe».")
+    format!("Los «debe» piden al menos {}. Permite más, o quita un «debe».", knife_pieces(least))
 }
 /// A demand.
 pub fn demand(demand: Demand) -> String {
     let product = |product: Product| super::product(product).to_ascii_lowercase();
     match demand {
-        Demand::Keep => "queda como está".into(),
+        Demand::Keep => "sin cambios".into(),
         Demand::Whole => "un asado entero".into(),
         Demand::Must(of) => format!("debe ser {}", product(of)),
         Demand::Never(of) => format!("nunca {}", product(of)),
@@ -402,13 +403,13 @@ pub fn unmet(unmet: &Unmet, units: Units) -> String {
 pub fn how_sure(found: &Found, units: Units) -> String {
     if found.is_proven {
         return format!(
-            "Probado: ninguna forma de cortarlo lo cumple mejor. Se miraron {} formas.",
+            "Demostrado: ninguna forma de cortarlo lo cumple mejor. Formas revisadas: {}.",
             found.nodes
         );
     }
     let worth = Mass::grams((found.cost - found.bound) as f64 / SHORT as f64);
     format!(
-        "Se detuvo tras {} formas. Puede haber un plan mejor, como mucho por lo que valen {} de un deseo sin cumplir.",
+        "Se detuvo tras {} formas. Puede haber un plan mejor, pero la ventaja no pasa de lo que vale dejar sin cumplir {} de un deseo.",
         found.nodes,
         numbers::mass(worth, units)
     )
@@ -418,12 +419,12 @@ pub fn how_sure(found: &Found, units: Units) -> String {
 pub fn proposed(row: &Proposed) -> String {
     let product = |of: Product| super::product(of).to_ascii_lowercase();
     let becomes = match row.sides {
-        None => "queda igual".to_owned(),
+        None => "sin cambios".to_owned(),
         Some([left, right]) if left == right => product(left),
         Some([left, right]) => format!("{} a la izquierda, {} a la derecha", product(left), product(right)),
     };
     let why = match row.why {
-        Why::Kept => "debía quedar como está".to_owned(),
+        Why::Kept => "se pidió sin cambios".to_owned(),
         Why::Demanded(of) => format!("por «{}»", demand(of)),
         Why::BestUse => "su mejor uso".to_owned(),
         Why::Wished(of) => format!("el deseo de {} lo necesita", product(of)),
@@ -450,22 +451,22 @@ pub fn wish_error(error: &WishError) -> String {
             format!("{most} es el máximo de «debe» y «nunca». Quita uno antes.")
         }
         WishError::Contradiction { muscle, one, other } => format!(
-            "{}: «{}» y «{}» no pueden ser a la vez. Quita antes uno de los dos.",
+            "{}: «{}» y «{}» no se pueden cumplir a la vez. Quita antes uno de los dos.",
             super::muscle(*muscle),
             demand(*one),
             demand(*other)
         ),
         WishError::NoneOfIt { muscle, demand: of, product: none } => format!(
-            "{}: «{}», pero no se desea {}. Desea algo de eso, o quítalo.",
+            "{}: «{}», pero no se desea {}. Pide algo de eso, o quítalo.",
             super::muscle(*muscle),
             demand(*of),
             product(*none)
         ),
         WishError::Impossible { muscle, product: of, .. } => {
-            format!("{} no puede ser {}.", super::muscle(*muscle), product(*of))
+            format!("{}: de este músculo no se puede hacer {}.", super::muscle(*muscle), product(*of))
         }
         WishError::NothingLeft { muscle } => {
-            format!("{}: no queda nada que pueda ser. Quita un «nunca».", super::muscle(*muscle))
+            format!("{}: no queda ningún corte posible. Quita un «nunca».", super::muscle(*muscle))
         }
     }
 }
@@ -549,14 +550,17 @@ pub fn worst(partners: &Partners, worst: &Worst, units: Units) -> String {
 /// Proven, or not.
 pub fn deal_proof(deal: &Deal, units: Units) -> String {
     if deal.is_best() {
-        "Probado: no se pueden repartir paquetes enteros más parejo.".into()
+        "Demostrado: no se pueden repartir paquetes enteros más parejo.".into()
     } else {
-        format!("Puede haber un reparto más parejo, como mucho por {}.", numbers::mass(deal.worst_gap, units))
+        format!(
+            "Puede haber un reparto más parejo, pero la diferencia no pasa de {}.",
+            numbers::mass(deal.worst_gap, units)
+        )
     }
 }
 /// What of a product is got and due.
 pub fn lot(product: Product, got: &str, due: &str) -> String {
-    format!("{}: {got}, le toca {due}", super::product(product))
+    format!("{}: {got}; su parte: {due}", super::product(product))
 }
 /// One partner's list in words, to send.
 pub fn summary(name: &str, packages: &[String], link: &str) -> String {
@@ -579,9 +583,11 @@ pub fn partners_error(error: &PartnersError) -> String {
             format!("{} y {} tienen el mismo nombre. Distínguelos.", nth(*first), nth(*second))
         }
         PartnersError::Parts { partner, most } => format!("{}: las partes van de 1 a {most}.", nth(*partner)),
-        PartnersError::ClaimedTwice(muscle) => format!("{}: alguien ya lo pidió.", super::muscle(*muscle)),
+        PartnersError::ClaimedTwice(muscle) => {
+            format!("{}: alguien ya pidió este músculo.", super::muscle(*muscle))
+        }
         PartnersError::ClaimedByNobody(muscle) => {
-            format!("{}: quien lo pidió no está.", super::muscle(*muscle))
+            format!("{}: quien pidió este músculo no está.", super::muscle(*muscle))
         }
     }
 }

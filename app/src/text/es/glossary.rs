@@ -18,7 +18,7 @@ pub const GLOSSARY: [(&str, &str); 62] = [
     ("Chuleta", "Una rebanada del lomo, más delgada que un bistec. Aquí, sin hueso."),
     (
         "Cintillo",
-        "Lo que la ley manda atar al animal. Déjalo con la carne todo el tiempo que digan tus reglas.",
+        "Lo que la ley manda atar al animal. Déjalo con la carne todo el tiempo que mande el reglamento de tu estado.",
     ),
     ("Cintura", "La espalda entre costillas y cadera; en carne, el lomo con el filete."),
     ("Compañero", "Quien comparte la carne."),
@@ -36,7 +36,7 @@ pub const GLOSSARY: [(&str, &str); 62] = [
     ("Cuenta", "Cuántos paquetes salen y cuánto pesan."),
     (
         "Curado",
-        "Salar con nitrito. La dosis equivocada enferma: sigue una receta probada y lo que dice el sobre. Este programa no calcula ninguna.",
+        "Salar con nitrito. La dosis equivocada enferma: sigue una receta probada y lo que dice el sobre. Este programa no calcula ninguna dosis.",
     ),
     (
         "Desecho",
@@ -46,12 +46,12 @@ pub const GLOSSARY: [(&str, &str); 62] = [
     ("Doblez de carnicero", "Papel que da dos vueltas a la carne. El doblez de botica da una y media."),
     (
         "Enfermedad debilitante crónica",
-        "Una enfermedad mortal de los venados, CWD en inglés. Donde tu agencia lo pida o aconseje, haz la prueba antes de que alguien coma.",
+        "Una enfermedad mortal de los venados, CWD en inglés. Donde tu agencia lo pida o aconseje, manda hacer la prueba antes de que alguien coma de esa carne.",
     ),
     ("Eviscerado", "Sin tripas; con cabeza, piel y patas, o sin patas."),
     (
         "Fibra",
-        "Hacia dónde corren las fibras de un músculo. Corta al través y quedan cortas en cada bocado; a lo largo, largas y hebrosas.",
+        "Hacia dónde corren las fibras de un músculo. Corta al través (contra la fibra) y quedan cortas en cada bocado; a lo largo, largas y hebrosas.",
     ),
     ("Fibras", "Los hilos de que está hecho el músculo. Muchos lado a lado son la fibra."),
     (
@@ -81,7 +81,7 @@ pub const GLOSSARY: [(&str, &str); 62] = [
     ("Muslo", "Los músculos de la pierna: cara por dentro, contracara por fuera, cuete atrás."),
     (
         "Nervio",
-        "Lo que une el músculo y no se mastica: telas, películas y cuerdas. El calor lento y húmedo lo ablanda.",
+        "Lo que une el músculo y no se puede masticar: telas, películas y cuerdas. El calor lento y húmedo lo ablanda.",
     ),
     (
         "Omóplato",

@@ -32,7 +32,7 @@ pub const FILES: &str = "Archivos";
 /// Cautions.
 pub const CAUTIONS: &str = "Avisos";
 /// Under every figure here.
-pub const MIDDLE_CASE: &str = "Pesos y cuentas probables. La página del plan tiene sus márgenes.";
+pub const MIDDLE_CASE: &str = "Pesos y cantidades probables. La página del plan tiene sus márgenes.";
 
 // The table card.
 
@@ -49,7 +49,7 @@ pub const START_AGAIN: &str = "Quitar todas las marcas";
 /// Keep the screen on.
 pub const AWAKE: &str = "Dejar la pantalla encendida";
 /// Hand safety, where the knife is.
-pub const HAND_CAUTION: &str = "Un cuchillo afilado pide menos fuerza. Corta en dirección contraria a la otra mano, y ponle a esa un guante anticorte.";
+pub const HAND_CAUTION: &str = "Un cuchillo afilado pide menos fuerza. Corta alejando el filo de la otra mano, y lleva en esa mano un guante anticorte.";
 /// Clean-up, at the end.
 pub const CLEAN_UP: &str = "Lava tablas, cuchillos y molino con agua caliente y jabón, y luego desinfecta. Tras un venado de una zona con enfermedad debilitante crónica, sigue lo que diga tu agencia para las herramientas.";
 /// At the tub.
@@ -76,7 +76,7 @@ pub fn ends_and_trim(mass: &str) -> String {
 pub fn why(why: Why) -> &'static str {
     match why {
         Why::DriesFirst => "Está al descubierto y se seca primero.",
-        Why::ChoiceWhileFresh => "Un corte fino, mientras tienes las manos descansadas.",
+        Why::ChoiceWhileFresh => "Una pieza selecta, mientras tienes las manos descansadas.",
         Why::SlicesNext => "Rebanadas, mientras el cuchillo corta bien.",
         Why::RoastsNext => "Piezas enteras: pocos tajos.",
         Why::CubesNext => "Los cubos no piden cortes parejos.",
@@ -88,7 +88,7 @@ pub fn why(why: Why) -> &'static str {
 // Grinding.
 
 /// What the tub becomes.
-pub const MIX: &str = "La tina será";
+pub const MIX: &str = "Lo de la tina será";
 /// Target.
 pub const TARGET_FAT: &str = "Grasa de la mezcla, %";
 /// What is added.
@@ -178,7 +178,7 @@ pub fn batches(count: usize, lean: Mass, added: Mass, units: Units) -> String {
 pub fn plates(plates: &[Plate]) -> &'static str {
     match plates {
         [Plate::Coarse] => "Una vez por el disco grueso (3/8 pulg, 10 mm): se muele otra vez con su grasa.",
-        _ => "Por el disco grueso (3/8 pulg, 10 mm) y luego el fino (3/16 pulg, 5 mm).",
+        _ => "Por el disco grueso (3/8 pulg, 10 mm) y luego por el fino (3/16 pulg, 5 mm).",
     }
 }
 
@@ -186,7 +186,7 @@ pub fn plates(plates: &[Plate]) -> &'static str {
 pub fn ground_packs(packs: usize, left: Mass, units: Units) -> String {
     let packs = format!("{packs} {}", sentences::packages(packs as u32));
     if left > Mass::grams(5.0) {
-        format!("{packs}; sobran {} para la sartén.", numbers::mass(left, units))
+        format!("{packs}, y {} para la sartén.", numbers::mass(left, units))
     } else {
         format!("{packs}.")
     }
@@ -195,7 +195,7 @@ pub fn ground_packs(packs: usize, left: Mass, units: Units) -> String {
 /// "What is added costs about 4.20."
 pub fn cost(amount: f64) -> String {
     let cents = (amount * 100.0).round() as i64;
-    format!("Lo que se añade cuesta unos {}.{:02}.", cents / 100, cents % 100)
+    format!("Lo que se añade cuesta cerca de {}.{:02}.", cents / 100, cents % 100)
 }
 
 fn square_error(error: SquareError) -> String {
@@ -309,7 +309,10 @@ pub fn need(need: Result<Need, Misfit>, units: Units) -> String {
 /// Feet or metres off a roll, whole, rounded up.
 pub fn roll_length(length: Length, units: Units) -> String {
     match units {
-        Units::Pounds => format!("{} pies", (length.to_inches() / 12.0 - 1e-9).ceil().max(0.0) as i64),
+        Units::Pounds => match (length.to_inches() / 12.0 - 1e-9).ceil().max(0.0) as i64 {
+            1 => "1 pie".into(),
+            feet => format!("{feet} pies"),
+        },
         Units::Kilograms => format!("{} m", (length.to_mm() / 1000.0 - 1e-9).ceil().max(0.0) as i64),
     }
 }
@@ -330,7 +333,7 @@ pub const FILLING: &str =
 /// Over the schedule.
 pub const SCHEDULE: &str = "Día por día";
 /// What freezing asks.
-pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre los paquetes; apila cuando estén duros. Guarda lo que espera a menos de 40 °F (4 °C).";
+pub const FREEZE_HINT: &str = "En una capa, contra las paredes frías, con aire entre los paquetes; apila cuando estén duros. Lo que espera su turno, guárdalo a menos de 40 °F (4 °C).";
 /// Over the times of freezing and thawing.
 pub const PACKAGE_TIMES: &str = "Cuánto tarda un paquete";
 /// Column: of the thickest package.
@@ -350,7 +353,7 @@ pub const GOES_IN: &str = "Entra";
 /// Column.
 pub const WAITS: &str = "Espera en frío";
 /// Thawing.
-pub const THAW_HINT: &str = "Descongela en el refrigerador: unas 24 horas por cada 5 lb (2.3 kg) de una pieza grande, un día para un paquete de 1 lb de molida. Ya descongelado ahí, cocina la molida y el guiso en 1 a 2 días, los cortes enteros en 3.";
+pub const THAW_HINT: &str = "Descongela en el refrigerador: unas 24 horas por cada 5 lb (2.3 kg) de una pieza grande, un día para un paquete de 1 lb de molida. Una vez descongelada ahí la carne, cocina la molida y el guiso en un plazo de 1 a 2 días, y los cortes enteros en un plazo de 3.";
 
 /// How much goes in a day.
 pub fn load_rule(rule: LoadRule) -> &'static str {
@@ -378,7 +381,10 @@ pub fn volume_field(volume: Volume, units: Units) -> String {
 
 /// A volume with its unit.
 pub fn volume(volume: Volume, units: Units) -> String {
-    format!("{} {}", volume_field(volume, units), volume_unit(units))
+    match (volume_field(volume, units), units) {
+        (one, Units::Pounds) if one == "1" => "1 pie³".into(),
+        (field, _) => format!("{field} {}", volume_unit(units)),
+    }
 }
 
 /// A typed volume.
@@ -404,7 +410,7 @@ fn way(way: &Way, units: Units) -> String {
     match way {
         Way::FullLoad => "cárgalo según la mayor de las cifras publicadas".into(),
         Way::BiggerFreezer(size) => format!("usa un congelador de {} o más", volume(*size, units)),
-        Way::MakeRoom(room) => format!("libera otros {}", volume(*room, units)),
+        Way::MakeRoom(room) => format!("libera {} más", volume(*room, units)),
         Way::PackLess(mass) => {
             format!(
                 "empaca {} menos ahora: cómelo fresco, o déjalo con hueso en frío",
@@ -412,7 +418,7 @@ fn way(way: &Way, units: Units) -> String {
             )
         }
         Way::Commercial(mass) => {
-            format!("que un procesador congele {}", numbers::mass(*mass, units))
+            format!("que un carnicero congele {}", numbers::mass(*mass, units))
         }
     }
 }
@@ -430,7 +436,7 @@ pub fn trouble(trouble: &Trouble, units: Units) -> String {
             )
         }
         Trouble::TooSlow { mass, ways, .. } => format!(
-            "{} esperarían más de lo debido (molida 1 día, cortes enteros 3). {}.",
+            "Tendría que esperar más de lo debido: {} (molida 1 día, cortes enteros 3). {}.",
             capital(&numbers::mass(*mass, units)),
             capital(&or(ways))
         ),
@@ -582,7 +588,7 @@ pub const BLANK_WEIGHT: &str = "Dejar el peso en blanco, para la báscula";
 /// Print.
 pub const PRINT_LABELS: &str = "Imprimir las etiquetas";
 /// Before printing.
-pub const PRINT_HINT: &str = "Al imprimir elige este papel, sin márgenes y 100 % (sin «ajustar a la página»). Pon una regla sobre los 100 mm impresos para comprobar.";
+pub const PRINT_HINT: &str = "Al imprimir elige este papel, sin márgenes y al 100 % (sin «ajustar a la página»). Pon una regla sobre los 100 mm impresos para comprobar.";
 /// The fields of an own sheet.
 pub const SHEET_FIELDS: [&str; 8] = [
     "Etiquetas a lo ancho",
@@ -623,7 +629,7 @@ pub fn label_error(error: &LabelError) -> String {
         LabelError::NoSize => "Cada medida es un número, y una etiqueta mide más de cero.".into(),
         LabelError::Overlap { least } => {
             format!(
-                "Las etiquetas se enciman: el paso es al menos {} a lo ancho y {} a lo alto.",
+                "Las etiquetas se enciman: el paso debe ser de al menos {} a lo ancho y {} a lo alto.",
                 mm(&least.0),
                 mm(&least.1)
             )
@@ -643,7 +649,7 @@ pub fn label_error(error: &LabelError) -> String {
             )
         }
         LabelError::StartBeyondLast { last } => {
-            format!("La hoja tiene {last} etiquetas. Empieza en una de ellas.")
+            format!("Las etiquetas de la hoja van de la 1 a la {last}. Empieza en una de ellas.")
         }
         LabelError::NudgeTooFar { most } => {
             format!("La impresión se mueve como mucho {} mm a cada lado.", i32::from(*most) / 2)
@@ -707,7 +713,7 @@ pub fn best_by(day: Date) -> String {
 pub fn cook_to(first: Temperature, most: Temperature) -> String {
     let f = |temperature: Temperature| temperature.to_fahrenheit().round() as i64;
     let c = |temperature: Temperature| temperature.to_celsius().round() as i64;
-    format!("Cocer a {} °F / {} °C ({} °F si se aconseja)", f(first), c(first), f(most))
+    format!("Cocinar hasta {} °F / {} °C ({} °F si se aconseja)", f(first), c(first), f(most))
 }
 
 /// On every label.
@@ -726,7 +732,7 @@ pub const NOTES: &str = "Notas";
 /// Print.
 pub const PRINT_ORDER: &str = "Imprimir la orden de trabajo";
 /// What an order is.
-pub const ORDER_HINT: &str = "Una página para quien corta: un procesador, un compañero, tú. Las cuentas se esperan, no se prometen; pregunta antes de cambiar un corte.";
+pub const ORDER_HINT: &str = "Una página para quien corta: un carnicero, un compañero, tú. Las cantidades son lo que se espera, no una promesa; pregunta antes de cambiar un corte.";
 /// Blank fields.
 pub const OWNER_LINE: &str = "Dueño";
 /// Tag.
@@ -772,33 +778,33 @@ pub const CAUTION_FOOT: &str =
 pub const fn caution(caution: Caution) -> (&'static str, &'static str) {
     match caution {
         Caution::Testing => (
-            "Pruebas",
-            "Haz primero la prueba donde tu agencia de fauna la pida o la aconseje. Congela y etiqueta los paquetes, y no los comas hasta tener el resultado. Si es positivo, no lo comas; pregunta a la agencia cómo desecharlo.",
+            "Prueba de enfermedad",
+            "Haz primero la prueba donde tu agencia de fauna la pida o la aconseje. Congela y etiqueta los paquetes, y no los comas hasta tener el resultado. Si es positivo, no comas nada de ese animal; pregunta a la agencia cómo desecharlo.",
         ),
         Caution::PartsLeftOut => (
             "Partes que se dejan fuera",
-            "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios linfáticos. Corta la carne del hueso; no sierres el espinazo. Quita la grasa de las costuras.",
+            "Deja fuera sesos, ojos, espinazo, bazo, amígdalas y ganglios linfáticos. Separa la carne del hueso; no sierres el espinazo. Quita la grasa de las costuras.",
         ),
         Caution::OneAnimal => ("Un animal a la vez", "Mantén aparte la carne de cada animal."),
         Caution::Tag => (
-            "Cintillo y prueba de sexo",
-            "Deja el cintillo, y la prueba de sexo o especie si se pide, con la carne todo el tiempo que digan tus reglas. Cortarla demasiado pronto puede violarlas. Revisa antes de cruzar una zona o un límite de estado; algunos lugares solo dejan salir carne sin hueso.",
+            "Cintillo y evidencia de sexo",
+            "Deja el cintillo, y la evidencia de sexo o especie si se pide, con la carne todo el tiempo que mande el reglamento de tu estado. Cortar la carne demasiado pronto puede violarlo. Infórmate antes de cruzar el límite de una zona o de un estado; algunos lugares solo dejan salir carne sin hueso.",
         ),
         Caution::Selling => (
             "Vender y regalar",
-            "La carne de caza no se puede vender en casi ningún lugar. Regalarla puede requerir una nota firmada. Revisa tus reglas.",
+            "La carne de caza no se puede vender en casi ningún lugar. Regalarla puede requerir una nota firmada. Revisa el reglamento de tu estado.",
         ),
         Caution::BulletPath => (
-            "El paso de la bala",
-            "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm) de distancia. No la enjuagues. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
+            "El trayecto de la bala",
+            "Tira la carne alrededor del trayecto de la bala y no la muelas. No se conoce una distancia segura: se han hallado fragmentos hasta a 18 pulg (45 cm) de distancia. No enjuagues la carne. Si cazas con plomo, no sirvas ese venado, sobre todo molido, a niños pequeños ni a embarazadas.",
         ),
         Caution::Gut => (
             "Contenido de las tripas",
             "La carne que tocó contenido de las tripas se tira, con un margen alrededor. No intentes limpiarla lavándola.",
         ),
         Caution::Cold => (
-            "Frío pronto",
-            "A menos de 40 °F (4 °C), y pronto. Si estuvo tibia mucho rato y huele o se siente mal, tírala.",
+            "Enfriar pronto",
+            "Lleva la carne a menos de 40 °F (4 °C), y pronto. Si estuvo tibia mucho rato y huele mal o se siente rara al tacto, tírala.",
         ),
         Caution::Ageing => (
             "Maduración",

@@ -52,7 +52,7 @@ pub const WEIGHT: &str = "Peso";
 /// Girth field.
 pub const GIRTH: &str = "Contorno del pecho";
 /// Legs switch.
-pub const LEGS_ON: &str = "Se pesó con las patas";
+pub const LEGS_ON: &str = "Se pesó con la parte baja de las patas";
 /// The losses card.
 pub const LOSSES: &str = "Pérdidas";
 /// Shot field.
@@ -62,9 +62,9 @@ pub const CARE: &str = "Limpieza de los huesos";
 /// Days field.
 pub const HUNG: &str = "Días colgado, sin piel";
 /// Caution at the shot.
-pub const SHOT_CAUTION: &str = "Tira la carne alrededor del paso de la bala y no la muelas. No se conoce una distancia segura; no la enjuagues. La carne que tocó contenido de las tripas se tira, con un margen alrededor.";
+pub const SHOT_CAUTION: &str = "Tira la carne alrededor del trayecto de la bala y no la muelas. No se conoce una distancia segura; no enjuagues la carne. La carne que tocó contenido de las tripas se tira, con un margen alrededor.";
 /// Caution at hanging.
-pub const HUNG_CAUTION: &str = "Cuelga a 40 °F (4 °C) o menos; los consejos publicados llegan a 5 a 7 días. No madures lo que piensas moler.";
+pub const HUNG_CAUTION: &str = "Cuelga a 40 °F (4 °C) o menos; los consejos publicados no pasan de 5 a 7 días. No madures lo que piensas moler.";
 /// The packing card.
 pub const PACKING: &str = "Paquetes";
 /// People field.
@@ -102,7 +102,7 @@ pub const DIVIDED: &str = "En partes";
 /// In the list, sides that differ.
 pub const UNEVEN: &str = "Distinto en cada lado";
 /// Every muscle back.
-pub const RESET: &str = "Volver todos a lo usual";
+pub const RESET: &str = "Regresar todos a lo usual";
 /// The sheet's choice.
 pub const WHAT_BECOMES: &str = "Qué será";
 /// Thickness stepper.
@@ -203,7 +203,7 @@ pub fn long(length: &str) -> String {
 
 /// The name of a muscle's choice in the list.
 pub fn becomes(muscle: &str) -> String {
-    format!("{muscle} será")
+    format!("{muscle}: qué será")
 }
 
 /// A field of the packing card.

@@ -34,13 +34,13 @@ pub const COMPARE_WITH: &str = "Comparar con";
 pub const COMPARE_NONE: &str = "Nada";
 /// Heads of what is said of a muscle: its life, why it is tender, silverskin, fibres, knife, becomes.
 pub const ABOUT_HEADS: [&str; 6] =
-    ["En vida", "Tierno o duro", "Telilla", "La fibra", "El cuchillo", "Quiere ser"];
+    ["En vida", "Tierno o duro", "Telilla", "La fibra", "El cuchillo", "Lo que conviene"];
 /// The head of why not what else.
 pub const WHY_NOT_HEAD: &str = "Por qué no lo demás";
 /// The head of a muscle's part of all the meat.
 pub const SHARE_HEAD: &str = "Parte de la carne";
 /// Rows of the comparison.
-pub const COMPARED: [&str; 6] = ["Suavidad", "Telilla", "La fibra", SHARE_HEAD, "Quiere ser", "En vida"];
+pub const COMPARED: [&str; 6] = ["Suavidad", "Telilla", "La fibra", SHARE_HEAD, "Lo que conviene", "En vida"];
 /// Over the sources of a muscle.
 pub const READ_FOR_THIS: &str = "Leído para esto";
 /// How sure that is.
@@ -123,12 +123,12 @@ pub fn apart(one: Muscle, other: Muscle) -> String {
         let (large, small) = if a.share >= b.share { (a, b) } else { (b, a) };
         if large.share > small.share * 1.5 {
             return format!(
-                "{by}; lo usual es hacerlos {}, y hay más carne en {}.",
+                "{by}; en los dos casos lo usual es hacer {}, y hay más carne en {}.",
                 use_of(a),
                 name(large.muscle)
             );
         }
-        return format!("{by}, y lo usual es hacerlos {}.", use_of(a));
+        return format!("{by}, y en los dos casos lo usual es hacer {}.", use_of(a));
     }
     format!(
         "{by}: para {} lo usual es hacer {}, y para {}, {}.",
@@ -160,7 +160,7 @@ pub struct WalkWords {
 pub const WALK: [WalkWords; 10] = [
     WalkWords {
         name: "Cuélgalo frío y limpio",
-        doing: "Sin piel, cuelga a menos de 40 °F (4 °C). Quita los pelos, y corta lo sucio o ensangrentado; no lo laves.",
+        doing: "Sin piel, cuelga a menos de 40 °F (4 °C). Quita los pelos, y recorta y tira lo sucio o ensangrentado; no laves la carne.",
         watch: "Deja el cintillo con la carne. Si se pide o aconseja una prueba de enfermedad, hazla ahora.",
     },
     WalkWords {
@@ -181,7 +181,7 @@ pub const WALK: [WalkWords; 10] = [
     WalkWords {
         name: "Limpia pescuezo, pecho, costillas y costado",
         doing: "Deshuesa el pescuezo en un rollo o dos mitades, y saca el diezmillo donde estaba el omóplato. Quita pecho y costado en telas, y las tiras entre las costillas.",
-        watch: "Corta todo lo de alrededor de la herida y lo que tocaron las tripas. Se tira, nunca a la tina.",
+        watch: "Quita con el cuchillo todo lo que rodea la herida y lo que tocaron las tripas. Se tira, nunca va a la tina.",
     },
     WalkWords {
         name: "Quita las piernas",
@@ -200,13 +200,13 @@ pub const WALK: [WalkWords; 10] = [
     },
     WalkWords {
         name: "Llena la tina, y muele al final",
-        doing: "Puntas, telas y trozos van cayendo a la tina. Cuando lo demás esté envuelto, muele lo de la tina, casi helado.",
+        doing: "Puntas, telas y trozos van cayendo a la tina. Cuando lo demás esté envuelto, muele lo de la tina, a punto de congelarse.",
         watch: "Quita antes el tendón y la grasa dura: tapan el disco y saben mal.",
     },
     WalkWords {
         name: "Envuelve, etiqueta, congela",
         doing: "Saca el aire, envuelve apretado y escribe en cada paquete qué es, su peso, el día y el animal. Congela en una capa.",
-        watch: "Pocas libras al día, contra las paredes frías; apila cuando estén duros. Esa es la caja etiquetada.",
+        watch: "Congela pocas libras al día, contra las paredes frías; apila los paquetes cuando estén duros. Esa es la caja etiquetada.",
     },
 ];
 
@@ -242,7 +242,7 @@ pub const fn game(game: Game) -> &'static str {
 pub const fn game_hint(game: Game) -> &'static str {
     match game {
         Game::Find => "Se dice un nombre: toca el músculo en la lámina.",
-        Game::Cut => "Se marca un músculo: ¿qué quiere ser?",
+        Game::Cut => "Se marca un músculo: ¿qué corte conviene?",
         Game::Knife => "Un músculo muestra sus fibras: ¿qué tajo las cruza?",
     }
 }
@@ -297,7 +297,7 @@ pub fn asked(game: Game, muscle: Muscle) -> String {
             let is = if names::is_plural(muscle) { "están" } else { "está" };
             format!("¿Dónde {is} {}?", names::with_article(muscle))
         }
-        Game::Cut => format!("{name}: ¿qué quiere ser?"),
+        Game::Cut => format!("{name}: ¿qué corte conviene?"),
         Game::Knife => format!("{name}: ¿qué tajo cruza la fibra?"),
     }
 }
@@ -356,7 +356,7 @@ pub fn wrong_stroke(along: bool, right: &str, muscle: Muscle) -> String {
     let so = if along {
         "Eso va a lo largo de las fibras y las deja largas y hebrosas"
     } else {
-        "Eso las cruza en diagonal y las deja una mitad más largas"
+        "Eso las cruza en diagonal y las deja un 50 % más largas"
     };
     format!("{so}. {right} va a escuadra. {}", super::fibres(muscle))
 }
@@ -422,7 +422,7 @@ pub const COPY_LESSON: &str = "Copiar el enlace de la lección";
 /// Look at it.
 pub const OPEN_HERE: &str = "Abrirla aquí";
 /// Sheets.
-pub const LESSON_SHEETS: &str = "Su hoja de trabajo y respuestas";
+pub const LESSON_SHEETS: &str = "Hoja de trabajo y respuestas de la lección";
 /// The code.
 pub const LESSON_CODE_ALT: &str = "El enlace de la lección como código para fotografiar";
 /// It is on the clipboard.
@@ -434,7 +434,7 @@ pub const CLOSE_LESSON: &str = "Salir de la lección";
 /// The pages on paper.
 pub const FIELD_GUIDE: &str = "Guía de campo";
 /// Prints the field guide.
-pub const PRINT_GUIDE: &str = "Imprimir su guía de campo";
+pub const PRINT_GUIDE: &str = "Imprimir la guía de campo de la lección";
 
 /// "12 questions about 6 muscles: Find the muscle, Which cut."
 pub fn lesson_line(questions: usize, muscles: usize, games: &str, side: Option<View>) -> String {
@@ -453,7 +453,10 @@ pub fn lesson_trouble(error: LessonError) -> String {
             "La fibra de estos músculos no va en una sola dirección. Marca otro músculo u otro juego.".into()
         }
         LessonError::NotSeen(muscle) => {
-            format!("{}: no se ve desde ahí. Quita su marca, o elige otro lado.", names::muscle(muscle))
+            format!(
+                "Desde ahí no se ve este músculo: {}. Quita su marca, o elige otro lado.",
+                names::muscle(muscle)
+            )
         }
     }
 }
@@ -473,7 +476,7 @@ pub fn lesson_error(error: LinkError) -> &'static str {
         | LinkError::Mistyped
         | LinkError::Impossible
         | LinkError::Lesson => {
-            "El enlace de esta lección está mal escrito o cambió en el camino. Pídelo otra vez a tu maestro."
+            "El enlace de esta lección está mal escrito o cambió en el camino. Pídeselo otra vez a tu maestro."
         }
     }
 }

@@ -6,12 +6,12 @@ use hindsaddle_model::anatomy::Muscle;
 /// Where it lies, in words that do not name it: for asking where it is.
 pub fn place(muscle: Muscle) -> &'static str {
     match muscle {
-        Muscle::TopRound => "lado interno del muslo, contra su gemelo",
+        Muscle::TopRound => "lado interno del muslo, contra el de la otra pierna",
         Muscle::BottomRound => "lado externo del muslo, de la base de la cola a la rodilla",
         Muscle::EyeRound => "tira angosta por el borde trasero del muslo",
-        Muscle::Knuckle => "frente del muslo, envuelta en el fémur",
+        Muscle::Knuckle => "frente del muslo, abrazada al fémur",
         Muscle::Sirloin => "tapa gruesa sobre el lado externo del hueso de la cadera",
-        Muscle::TriTip => "triángulo de la punta de la cadera por el borde delantero del muslo",
+        Muscle::TriTip => "triángulo que baja de la punta de la cadera por el borde delantero del muslo",
         Muscle::HindShank => "parte baja de la pata trasera, de la rodilla al corvejón",
         Muscle::PelvicTrim => "restos en el hueco de la pelvis y en la raíz de la cola",
         Muscle::Backstrap => "en el canal junto al espinazo, de la cadera a la base del cuello",
@@ -39,48 +39,48 @@ pub fn place(muscle: Muscle) -> &'static str {
 pub fn take_off(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "Abre la unión con la contracara desde el lado interno de la pierna, con los dedos y la punta del cuchillo; sepárala del fémur."
+            "Abre la costura con la contracara desde el lado interno de la pierna, con los dedos y la punta del cuchillo; sepárala del fémur."
         }
         Muscle::BottomRound => {
-            "Abre las uniones con la bola y el cuete, y despégala del fémur desde el extremo de la cola hacia abajo."
+            "Abre las costuras con la bola y el cuete, y despégala del fémur desde el extremo de la cola hacia abajo."
         }
-        Muscle::EyeRound => "Sigue con la punta la unión alrededor del huso y sácalo entero.",
+        Muscle::EyeRound => "Sigue con la punta la costura alrededor del huso y sácalo entero.",
         Muscle::Knuckle => {
-            "Corta a lo largo del fémur por ambos lados, luego bajo la rótula, y hazla rodar fuera del hueso."
+            "Corta a lo largo del fémur por ambos lados, luego bajo la rótula, y despréndela del hueso enrollándola."
         }
         Muscle::Sirloin => {
-            "Corta a lo largo del hueso de la cadera, de su punta a la articulación, y levanta la tapa del hueso."
+            "Corta a lo largo del hueso de la cadera, de su punta a la articulación, y despega la tapa del hueso."
         }
         Muscle::TriTip => {
-            "Jala el triángulo del borde delantero del muslo; la unión se abre con la mano y la punta del cuchillo suelta su extremo."
+            "Jala el triángulo del borde delantero del muslo; la costura se abre con la mano y la punta del cuchillo suelta su extremo."
         }
         Muscle::HindShank => {
             "Corta el tendón sobre el corvejón y raspa hacia arriba a lo largo del hueso hasta la rodilla."
         }
-        Muscle::PelvicTrim => "Ráspala en trozos de la taza de la pelvis; lejos de la vejiga y la tripa.",
+        Muscle::PelvicTrim => "Ráspalos en trozos del hueco de la pelvis; no toques la vejiga ni la tripa.",
         Muscle::Backstrap => {
-            "Corta a lo largo del espinazo, de la cadera al pescuezo, luego por las costillas desde el lado, y haz rodar la tira."
+            "Corta a lo largo del espinazo, de la cadera al pescuezo, luego por las costillas desde el lado, y saca la tira enrollándola."
         }
         Muscle::Tenderloin => {
             "Desde dentro, suelta ambos extremos con la punta y despégalo del espinazo con la mano."
         }
         Muscle::BackTrim => "Ya sin el lomo, raspa lo que queda entre las espinas del espinazo.",
         Muscle::FlatIron => {
-            "Corta a lo largo de la cresta de la paleta y despégalo del hueso, de la cresta hacia atrás."
+            "Corta a lo largo de la cresta del omóplato y despégala del hueso, de la cresta hacia atrás."
         }
         Muscle::MockTender => "Corta por delante de la cresta y haz rodar el huso fuera de su canal.",
         Muscle::Clod => {
-            "Corta por el borde trasero de la paleta y el brazo, y levanta la cuña hasta el codo."
+            "Corta por el borde trasero del omóplato y del brazo, y levanta la cuña hasta el codo."
         }
-        Muscle::UnderBlade => "Voltea la paleta y raspa la hoja de su cara interna.",
-        Muscle::Arm => "Suéltala en la punta del hombro y sigue el brazo hasta el codo.",
+        Muscle::UnderBlade => "Voltea la paleta y despega raspando la tela de su cara interna.",
+        Muscle::Arm => "Suéltalo en la punta del hombro y sigue el brazo hasta el codo.",
         Muscle::ForeShank => {
             "Corta alrededor de la muñeca, abre a lo largo del hueso y despega la carne hasta el codo."
         }
         Muscle::Chuck => {
-            "Ya sin la pata delantera, corta a lo largo de los huesos del pescuezo y las primeras costillas, y sácala en hojas."
+            "Ya sin la pata delantera, corta a lo largo de los huesos del pescuezo y las primeras costillas, y sácalo en telas."
         }
-        Muscle::Cape => "Levanta el borde sobre la paleta y despega la hoja; sale junto con la pata.",
+        Muscle::Cape => "Levanta el borde sobre el omóplato y despega la tela; sale junto con la pata.",
         Muscle::NeckStraps => "Corta a cada lado de la tráquea y jala las tiras, de la quijada al esternón.",
         Muscle::Neck => {
             "Corta junto a los huesos del pescuezo, desde detrás del cráneo, y despega la carne en una sola pieza."
@@ -89,7 +89,7 @@ pub fn take_off(muscle: Muscle) -> &'static str {
         Muscle::RibMeat => "Pasa la punta por ambos bordes de cada costilla y empuja las tiras hacia fuera.",
         Muscle::FlankSteak => "Busca el músculo plano en medio del vientre y jálalo fuera de su funda.",
         Muscle::FlankSheets => {
-            "Corta a lo largo de la última costilla y la cadera, y toma las hojas según se separan."
+            "Corta a lo largo de la última costilla y la cadera, y toma las telas según se separan."
         }
         Muscle::Skirt => "Corta el borde rojo donde se sujeta a las costillas, si no salió con las vísceras.",
     }
@@ -197,7 +197,7 @@ pub fn silver(muscle: Muscle) -> &'static str {
         Muscle::HindShank => "Mucha: alrededor de cada vientre muscular, y tendón blanco en las dos puntas.",
         Muscle::PelvicTrim => "Algo, en cada trozo.",
         Muscle::Backstrap => {
-            "Mucha pero sencilla: una sola tela gruesa hacia la piel, sale de una sola pasada del cuchillo."
+            "Mucha pero sencilla: una sola tela gruesa hacia la piel, que sale de una sola pasada del cuchillo."
         }
         Muscle::Tenderloin => "Casi nada: una película, y la tira delgada del costado.",
         Muscle::BackTrim => "Mucha: alrededor de cada tira.",
@@ -232,14 +232,14 @@ pub fn fibres(muscle: Muscle) -> &'static str {
             "Del hueso de la nalga hacia abajo y adelante, a la cara interna de la rodilla; las de la tapa, casi rectas hacia abajo."
         }
         Muscle::BottomRound => {
-            "De dos lados, como una pluma: sobre todo de la base de la cola hacia abajo y adelante, a la rodilla. Vuelve a mirar al cortar, que gira."
+            "De dos lados, como una pluma: sobre todo de la base de la cola hacia abajo y adelante, a la rodilla. Vuelve a mirar al cortar, que giran."
         }
         Muscle::EyeRound => "Rectas a lo largo del huso, del hueso de la nalga hacia abajo.",
         Muscle::Knuckle => "Rectas de cadera a rótula en el centro; a los lados se inclinan hacia dentro.",
         Muscle::Sirloin => {
             "De la punta de la cadera hacia atrás y abajo, a la articulación de la cadera; sus dos capas difieren un poco."
         }
-        Muscle::TriTip => "En abanico desde la punta de la cadera hacia abajo. Gira la pieza a la mitad.",
+        Muscle::TriTip => "En abanico desde la punta de la cadera hacia abajo. A medio corte, gira la pieza.",
         Muscle::HindShank => "En muchos vientres chicos, a lo largo de la canilla.",
         Muscle::PelvicTrim => "Para todos lados: cortas y mezcladas.",
         Muscle::Backstrap => {
@@ -255,7 +255,9 @@ pub fn fibres(muscle: Muscle) -> &'static str {
         Muscle::UnderBlade => "En varios abanicos que se juntan en el hombro.",
         Muscle::Arm => "A lo largo del brazo, de la punta del hombro al codo.",
         Muscle::ForeShank => "Rectas a lo largo del antebrazo, del codo a la muñeca.",
-        Muscle::Chuck => "En abanico de lo alto del omóplato, abajo a las costillas y adelante al cuello.",
+        Muscle::Chuck => {
+            "En abanico de lo alto del omóplato, hacia abajo a las costillas y hacia adelante al cuello."
+        }
         Muscle::Cape => {
             "En abanicos: arriba, hacia la cresta del omóplato; atrás, de la espalda hacia adelante y abajo."
         }
@@ -280,7 +282,7 @@ pub fn wants(muscle: Muscle) -> &'static str {
         Muscle::BottomRound => {
             "Un asado, cocido despacio; o rebanada delgada. Un bistec grueso a la parrilla decepciona."
         }
-        Muscle::EyeRound => "Un asado chico de forma pareja, en término rojo y rebanado delgado.",
+        Muscle::EyeRound => "Un asado chico de forma pareja, sin pasarlo de cocción y rebanado delgado.",
         Muscle::Knuckle => "Un asado; o sepárala por sus costuras, y la pieza del centro da buenos bistecs.",
         Muscle::Sirloin => "De tres a cinco bistecs, o un asado chico. A guiso o molida solo lo dañado.",
         Muscle::TriTip => "Un bistec, sellado entero. En un uapití es un asado.",
@@ -322,16 +324,16 @@ pub fn mistaken(one: Muscle, other: Muscle) -> Option<&'static str> {
     let pair = if one <= other { (one, other) } else { (other, one) };
     Some(match pair {
         (Muscle::Backstrap, Muscle::Tenderloin) => {
-            "El filete está dentro del cuerpo bajo el espinazo, el lomo por fuera, encima; los dos son muy tiernos, y el lomo pesa cinco veces lo que el filete."
+            "El filete está dentro del cuerpo bajo el espinazo, el lomo, por fuera, encima; los dos son muy tiernos, y el lomo pesa cinco veces lo que el filete."
         }
         (Muscle::Tenderloin, Muscle::MockTender) => {
-            "Se parecen en la tabla: el filete sale de dentro de la cintura y es lo más tierno, el juil del frente del omóplato y es duro."
+            "Se parecen en la tabla: el filete sale de dentro de la cintura y es lo más tierno, el juil, del frente del omóplato, y es duro."
         }
         (Muscle::EyeRound, Muscle::Tenderloin) => {
             "Los dos son husos: el cuete sale de atrás del muslo y es firme por dentro, el filete no."
         }
         (Muscle::TopRound, Muscle::BottomRound) => {
-            "La cara es lo de dentro del muslo, limpia y medio tierna; la contracara lo de fuera, de fibra gruesa bajo mucha telilla."
+            "La cara es lo de dentro del muslo, limpia y medio tierna; la contracara, lo de fuera, de fibra gruesa bajo mucha telilla."
         }
         (Muscle::FlatIron, Muscle::MockTender) => {
             "La cresta del omóplato los separa: detrás, la plancha tierna con su lámina de nervio; delante, el juil duro."

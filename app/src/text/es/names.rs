@@ -157,7 +157,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
             "La pared externa del muslo, bajo una telilla brillante: ásala entera y despacio, o rebánala delgada."
         }
         Muscle::EyeRound => {
-            "Un huso que parece filete y no lo es: déjalo en término rojo y rebánalo delgado."
+            "Un huso que parece filete y no lo es: no lo cocines de más y rebánalo delgado."
         }
         Muscle::Knuckle => {
             "El balón del frente del muslo: ábrelo por sus costuras plateadas y la pieza del centro es tierna como para bistec."
@@ -186,7 +186,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
         }
         Muscle::MockTender => "Con forma de filete, pero no tan tierno: cocina despacio este pequeño cono.",
         Muscle::Clod => {
-            "El músculo más grande de la pierna delantera: ásalo despacio y deshébralo, o hazlo cubos para guiso."
+            "El músculo más grande de la pata delantera: ásalo despacio y deshébralo, o hazlo cubos para guiso."
         }
         Muscle::UnderBlade => {
             "Voltea la paleta: este músculo delgado se esconde contra las costillas, y su cordón (teres major) es tierno."
@@ -227,26 +227,26 @@ pub fn teach(muscle: Muscle) -> &'static str {
 pub fn knife(muscle: Muscle) -> &'static str {
     match muscle {
         Muscle::TopRound => {
-            "Rebana al través, paralelo al suelo en una pierna colgada: a escuadra de la línea del hueso de la nalga a la rodilla."
+            "Rebana al través, paralelo al suelo en una pierna colgada: a escuadra con la línea del hueso de la nalga a la rodilla."
         }
         Muscle::BottomRound => {
-            "Busca primero la fibra, que gira; corta a escuadra del eje largo, delgado para bistecs."
+            "Busca primero la fibra, que gira; corta a escuadra con el eje largo, delgado para bistecs."
         }
         Muscle::EyeRound => "Recto al través del huso, en monedas.",
         Muscle::Knuckle => {
             "Entera: al través del eje largo; mejor: sepárala por sus telillas y luego corta cada pieza al través."
         }
         Muscle::Sirloin => {
-            "Al través, en rebanadas a escuadra de la línea entre la punta y la articulación de la cadera."
+            "Al través, en rebanadas a escuadra con la línea entre la punta y la articulación de la cadera."
         }
-        Muscle::TriTip => "Al través del abanico; gira la pieza a la mitad.",
+        Muscle::TriTip => "Al través del abanico; a medio corte, gira la pieza.",
         Muscle::HindShank => "Corta el haz al través en discos (con o sin hueso); no intentes bistecs.",
         Muscle::PelvicTrim => "En cubos chicos.",
         Muscle::Backstrap => "Recto hacia abajo, al través de la tira.",
         Muscle::Tenderloin => "Recto al través, medallones gruesos.",
         Muscle::BackTrim => "En cubos o molida.",
         Muscle::FlatIron => {
-            "Ábrela plana por la lámina del centro, sácala, cocina entera y rebana al través."
+            "Ábrela plana por la lámina del centro y quita esa lámina; luego cocina la carne entera y rebánala al través."
         }
         Muscle::MockTender => "Al través; primero cocínalo entero a fuego lento.",
         Muscle::Clod => "Al través del abanico, desde el tendón del codo.",
@@ -259,7 +259,7 @@ pub fn knife(muscle: Muscle) -> &'static str {
         Muscle::Neck => "Un rollo entero cocido despacio y deshebrado, o cubos.",
         Muscle::Brisket => "Al través, después de cocción larga.",
         Muscle::RibMeat => "Saca las tiras para el molino, o déjalas en el costillar y cocina a fuego lento.",
-        Muscle::FlankSteak => "Delgado, a escuadra del largo.",
+        Muscle::FlankSteak => "Delgado, a escuadra con el largo.",
         Muscle::FlankSheets => "Molida.",
         Muscle::Skirt => "Al través de la tira.",
     }

@@ -30,7 +30,7 @@ pub const REMOVE: &str = "Quitar";
 /// A wound without a pointer.
 pub const ADD_WOUND: &str = "Marcar una detrás de la paleta";
 /// Who should not eat it, after the caution about the bullet path.
-pub const LEAD_CAUTION: &str = "Se han hallado fragmentos de plomo hasta a 18 pulg (45 cm) de la herida. La carne de venado cazado con plomo, sobre todo molida, no es para niños pequeños ni para embarazadas. Decide tu departamento de salud.";
+pub const LEAD_CAUTION: &str = "Se han hallado fragmentos de plomo hasta a 18 pulg (45 cm) de la herida. La carne de venado cazado con plomo, sobre todo molida, no es para niños pequeños ni para embarazadas. Eso lo decide tu departamento de salud.";
 /// Beside the choice of the shot, while wounds are marked.
 pub const WOUNDS_COUNT: &str = "Lo que marcas ocupa el lugar de la pérdida media de un tiro, que se contaba hasta ahora: por eso el peso para casa puede subir. Marca por dónde entró y por dónde salió.";
 /// How a muscle is found by those around it.

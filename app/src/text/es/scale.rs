@@ -21,7 +21,7 @@ pub const WEIGH_HINT: &str = "Limpio, sin lo que echó a perder una herida. Escr
 pub const NOT_A_WEIGHT: &str =
     "Eso no es un peso. Escribe un número con su unidad, como 1 lb 4 oz, 12.5 oz, 0.8 kg o 570 g.";
 /// How many packages, which could not be read.
-pub const NOT_A_COUNT: &str = "Cuántos es un número entero de 1 a 255. Déjalo vacío si son todos.";
+pub const NOT_A_COUNT: &str = "En «Cuántos» va un número entero de 1 a 255. Déjalo vacío si son todos.";
 /// The choice of sides.
 pub const WHICH_SIDES: &str = "Qué lado";
 /// The choice of a product.
@@ -75,7 +75,7 @@ pub fn on_scale(target: OnScale) -> String {
 /// All meat.
 pub const LOT: &str = "Toda la carne sin hueso, antes de cortarla";
 /// The tub.
-pub const TUB: &str = "La tina, antes de molerla";
+pub const TUB: &str = "La tina, antes de moler";
 
 /// A product in its packages.
 pub fn in_packs(product: Product) -> &'static str {

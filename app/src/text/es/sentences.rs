@@ -28,15 +28,15 @@ pub fn reason(reason: Reason) -> &'static str {
         }
         Reason::BestPiece => "es una de las mejores piezas, y así se desperdicia",
         Reason::TendonsStayHard => "sus tendones nunca se ablandan con calor rápido",
-        Reason::TendonsClog => "quita antes los tendones, tapan el disco",
-        Reason::Scraps => "sale en trozos",
+        Reason::TendonsClog => "quita antes los tendones, que tapan el disco",
+        Reason::Scraps => "salen en trozos",
         Reason::SheetInside => "saca antes la lámina de nervio del centro",
         Reason::LooksTender => "parece filete y no lo es",
-        Reason::InnerTendons => "cuidado con las láminas de tendón de dentro, peores en animales viejos",
-        Reason::Thin => "es demasiado delgado para eso",
+        Reason::InnerTendons => "tiene dentro láminas de tendón, peores en animales viejos",
+        Reason::Thin => "le falta grosor para eso",
         Reason::SmallWithTendons => "es pequeño, con tendones en las dos puntas",
-        Reason::ThinSheet => "es una tela de pocos milímetros",
-        Reason::ThinRopes => "sale en cuerdas delgadas",
+        Reason::ThinSheet => "la tela tiene pocos milímetros",
+        Reason::ThinRopes => "salen en cuerdas delgadas",
         Reason::Layers => "son muchas capas con telas entre ellas",
         Reason::ToughHardFat => "es duro, con una grasa dura de mal sabor",
     }
@@ -49,8 +49,9 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
     match refusal {
         Refusal::Animal(error) => animal_error(error, units),
         Refusal::Impossible { muscle, product, reason: why, instead } => format!(
-            "{} no sirve para {}: {}. Prueba con {}.",
+            "{} no {} para {}: {}. Prueba con {}.",
             names::muscle(*muscle),
+            if names::is_plural(*muscle) { "sirven" } else { "sirve" },
             product_in_sentence(*product),
             reason(*why),
             product_in_sentence(*instead)
@@ -69,7 +70,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         ),
         Refusal::RoastWeightOutOfRange { least, most } => {
             format!(
-                "Un asado pesa de {} a {}. Pon un peso entre los dos, o tómalo entero.",
+                "Un asado pesa de {} a {}. Pon un peso entre los dos, o déjalo entero.",
                 mass(least),
                 mass(most)
             )
@@ -98,7 +99,9 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
         Refusal::NoLengthToDivide { muscle } => {
             format!("{}: son trozos, sin un largo que dividir.", names::muscle(*muscle))
         }
-        Refusal::PeopleOutOfRange { most } => format!("Los paquetes son para 1 a {most} personas."),
+        Refusal::PeopleOutOfRange { most } => {
+            format!("Los paquetes se hacen para entre 1 y {most} personas.")
+        }
         Refusal::PiecesOutOfRange { most } => format!("Un paquete lleva de 1 a {most} piezas."),
         Refusal::PackWeightOutOfRange { least, most } => {
             format!("Un paquete pesa de {} a {}.", mass(least), mass(most))
@@ -107,7 +110,7 @@ pub fn refusal(refusal: &Refusal, units: Units) -> String {
             format!("Un peso llega hasta {}. Revisa el número y su unidad.", mass(most))
         }
         Refusal::HungTooLong { most } => format!(
-            "El programa calcula hasta {most} días colgado; los consejos publicados llegan a 5 a 7 días a 40 °F (4 °C) o menos."
+            "El programa calcula hasta {most} días colgado; los consejos publicados no pasan de 5 a 7 días, a 40 °F (4 °C) o menos."
         ),
         Refusal::Kitchen(error) => super::kitchen_error(error, units),
         Refusal::TooManyWounds { most } => {
@@ -126,7 +129,7 @@ pub fn animal_error(error: &AnimalError, units: Units) -> String {
     match error {
         AnimalError::NotPositive => "Pon un número mayor que cero.".into(),
         AnimalError::WeightOutOfRange { least, most } => format!(
-            "No hay animal así: en este punto pesa de {} a {}. Revisa el número, la unidad y cómo se pesó.",
+            "No hay animal así: pesado de ese modo da de {} a {}. Revisa el número, la unidad y cómo se pesó.",
             numbers::mass(*least, units),
             numbers::mass(*most, units)
         ),
@@ -232,11 +235,7 @@ pub fn skipped(refusals: &[Refusal], product: Product) -> String {
             if let Refusal::Impossible { muscle, .. } = refusal { Some(names::muscle(*muscle)) } else { None }
         })
         .collect();
-    format!(
-        "Quedó como estaba, porque no sirve para {}: {}.",
-        product_in_sentence(product),
-        stayed.join(", ")
-    )
+    format!("Quedó como estaba lo que no sirve para {}: {}.", product_in_sentence(product), stayed.join(", "))
 }
 
 /// A product inside a sentence.
@@ -485,11 +484,11 @@ pub const PACK_RULE: &str = "Un paquete";
 pub const FOR_THE_TABLE: &str = "lo que pide la mesa";
 /// How legs off are read.
 pub const LEGS_WORKING: &str =
-    "Se pesó sin las patas: primero se divide entre 0.96 (criterio, no se halló cifra).";
+    "Se pesó sin la parte baja de las patas: primero se divide entre 0.96 (criterio, no se halló cifra).";
 /// How marked wounds are reckoned.
 pub const WOUNDS_WORKING: &str = "Marcaste heridas en la lámina: cada una quita la parte de cada músculo que queda dentro de ella en su lado, como lo dibuja la lámina, y la pérdida media de un tiro no se cuenta. Cómo se reparte el peso de un músculo por su área es criterio.";
 /// How ranges are made.
-pub const RANGE_WORKING: &str = "El margen abarca los 8 de cada 10 de en medio entre mil escenarios fijos, cada uno con sus rendimientos, partes y tamaños. La cifra sola es el caso medio.";
+pub const RANGE_WORKING: &str = "El margen abarca el 80 % central de mil escenarios fijos, cada uno con sus rendimientos, partes y tamaños. La cifra sola es el caso medio.";
 
 /// How a line of the ledger is worked out.
 pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
@@ -504,9 +503,9 @@ pub fn line_working(line: hindsaddle_model::forecast::Line) -> &'static str {
         Line::Trim => "Lo que no es magro, hueso ni merma: grasa, telas, telilla, tendón.",
         Line::Drying => "Agua perdida al cortar, y mientras colgó.",
         Line::Wound => {
-            "Carne alrededor del paso de la bala o la flecha, y lo que tocaron las tripas. Se tira, nunca se muele."
+            "Carne alrededor del trayecto de la bala o la flecha, y lo que tocaron las tripas. Se tira, nunca se muele."
         }
-        Line::LeftBehind => "Carne que se queda en los huesos de un cortador normal.",
+        Line::LeftBehind => "Carne que un cortador normal deja en los huesos.",
         Line::NotRecovered => "Grupos de músculos que no aprovechas. Su carne no va a ningún otro lado.",
         Line::Discarded => "Partes que decidiste tirar.",
         Line::TakeHome => {
@@ -617,7 +616,7 @@ pub fn area(
     let side =
         side.map(|side| format!(", lado {}", names::side(side).to_ascii_lowercase())).unwrap_or_default();
     let spoiled = if spoiled { "; parte echada a perder por una herida" } else { "" };
-    let drawn = if every_cut { "" } else { "; no se dibuja cada corte" };
+    let drawn = if every_cut { "" } else { "; no se dibujan todos los cortes" };
     format!("{}{side}: {cuts}; {result}{spoiled}{drawn}", names::muscle(muscle))
 }
 
