@@ -42,8 +42,9 @@ for (const [page, program] of Object.entries(PAGES)) {
   });
   // Before boot.js, which starts one of them.
   let text = replaced(html, "<script", `${links.join("\n")}\n<script`, "script");
-  // How the page for learning looks is fetched by it alone.
+  // How the page for learning looks is fetched by it alone, and how those after the first look by them.
   if (page !== "learn") text = replaced(text, /<link [^>]*href="[^"]*learn-[0-9a-f]+\.css"[^>]*>\n/, "", "style of the page for learning");
+  if (page === "index") text = replaced(text, /<link [^>]*href="[^"]*further-[0-9a-f]+\.css"[^>]*>\n/, "", "style of the further pages");
   if (page === "index") text = replaced(text, '<p class="note">Hindsaddle is starting.</p>', firstPaint(), "start");
   writeFileSync(join(folder, `${page}.html`), text);
 }

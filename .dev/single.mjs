@@ -11,7 +11,7 @@ import { gzipSync } from "node:zlib";
 export function single(folder, names, programs, start) {
   const read = (name) => readFileSync(join(folder, name));
   const named = (pattern) => names.find((name) => pattern.test(name)) ?? missing(pattern);
-  const style = ["tokens", "app", "learn", "print"]
+  const style = ["tokens", "further", "app", "learn", "print"]
     .map((name) => ({ name, text: read(named(new RegExp(`^${name}-\\w+\\.css$`))).toString() }))
     .map(({ name, text }) => (name === "print" ? `@media print {\n${text}}\n` : text))
     .join("");

@@ -173,7 +173,7 @@ fn Drawn(props: &DrawnProps) -> Html {
         <g {class}>
             <g clip-path={format!("url(#{border})")}>
                 <path class="meat" d={area.outline.clone()} />
-                { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks)) }
+                { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks, area)) }
                 <path class="grain" d={area.grain.clone()} />
                 <path class="sheen" d={area.sheen.clone()} />
                 { rounded(&area.outline) }
@@ -197,12 +197,14 @@ fn rounded(outline: &Rc<str>) -> Html {
 }
 
 /// A part of a muscle as its cut.
-pub(in crate::components) fn part(place: usize, marks: &Marks) -> Html {
+pub(in crate::components) fn part(place: usize, marks: &Marks, area: &Area) -> Html {
     let product = marks.product.map_or("discard", |product| product.id());
+    let stretch =
+        marks.stretch.clone().map_or_else(|| AttrValue::from(area.outline.clone()), AttrValue::from);
     html! {
         <g key={place} class={classes!("part-fill", format!("is-{product}"))}>
-            <path class="stretch" d={marks.stretch.clone()} />
-            if product == "grind" { <path class="stipple" d={marks.stretch.clone()} fill="url(#stipple)" /> }
+            <path class="stretch" d={stretch.clone()} />
+            if product == "grind" { <path class="stipple" d={stretch} fill="url(#stipple)" /> }
             if !marks.lines.is_empty() { <path class="knife" d={marks.lines.clone()} /> }
         </g>
     }

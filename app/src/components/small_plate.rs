@@ -31,7 +31,7 @@ pub(super) fn small_plate(plan: &Plan, forecast: &Forecast, id: &str) -> Html {
             { for plate.areas.iter().map(|area| html! {
                 <g key={area.muscle.id()}>
                     <g clip-path={format!("url(#{})", clip(area))}>
-                        { for cuts(area).iter().enumerate().map(|(place, marks)| part(place, marks)) }
+                        { for cuts(area).iter().enumerate().map(|(place, marks)| part(place, marks, area)) }
                     </g>
                     <path class="border" d={area.outline.clone()} />
                     <text class="order-letter" x={whole(area.label.0)} y={whole(area.label.1 + 14.0)} font-size="44" text-anchor="middle">

@@ -23,8 +23,8 @@ pub struct Marks {
     pub product: Option<Product>,
     /// Whether a wound took it.
     pub spoiled: bool,
-    /// The stretch of the muscle it is, as a closed path.
-    pub stretch: String,
+    /// The stretch of the muscle it is, as a closed path; None where it is all of it.
+    pub stretch: Option<String>,
     /// Knife lines or cube edges, as one path.
     pub lines: String,
     /// Whether every cut of the plan is a line.
@@ -51,7 +51,7 @@ pub fn marks(axis: &[(f64, f64)], parts: &[PartForecast], length: Option<Length>
             Marks {
                 product: beside.cut.product(),
                 spoiled: part.spoiled,
-                stretch: stretch(&axis, from, to),
+                stretch: (last > 0).then(|| stretch(&axis, from, to)),
                 lines,
                 every_cut,
             }
@@ -75,22 +75,34 @@ fn stretch(axis: &Axis, from: f64, to: f64) -> String {
         other.push(b);
     }
     other.reverse();
-    let mut path = String::new();
-    for (index, (x, y)) in one.into_iter().chain(other).enumerate() {
-        append(&mut path, if index == 0 { 'M' } else { 'L' }, x, y);
+    let mut pen = Pen::default();
+    for (index, at) in one.into_iter().chain(other).enumerate() {
+        pen.to(if index == 0 { 'm' } else { 'l' }, at);
     }
-    path.push('Z');
-    path
+    pen.path.push('z');
+    pen.path
 }
 
-fn append(path: &mut String, command: char, x: f64, y: f64) {
-    // Whole units are a quarter of a pixel on a phone; they also keep float formatting out of the page.
-    let _ = write!(path, "{command}{} {}", x.round() as i64, y.round() as i64);
+/// Writes a path, each point counted from the one before: cuts that lie beside each other are then said alike, and
+/// the first picture of the page, which stands in index.html, is packed closer.
+#[derive(Default)]
+struct Pen {
+    path: String,
+    at: (i64, i64),
 }
 
-fn line(path: &mut String, from: (f64, f64), to: (f64, f64)) {
-    append(path, 'M', from.0, from.1);
-    append(path, 'L', to.0, to.1);
+impl Pen {
+    fn to(&mut self, command: char, (x, y): (f64, f64)) {
+        // Whole units are a quarter of a pixel on a phone; they also keep float formatting out of the page.
+        let to = (x.round() as i64, y.round() as i64);
+        let _ = write!(self.path, "{command}{} {}", to.0 - self.at.0, to.1 - self.at.1);
+        self.at = to;
+    }
+
+    fn line(&mut self, from: (f64, f64), to: (f64, f64)) {
+        self.to('m', from);
+        self.to('l', to);
+    }
 }
 
 /// Where the knife goes, as fractions of the muscle's length: one more than there are pieces.
@@ -127,16 +139,16 @@ fn lines(
 
 /// A line through what is thrown away.
 fn strike(axis: &Axis, part: &PartForecast) -> String {
-    let mut path = String::new();
-    line(&mut path, axis.at(part.span.0).0, axis.at(part.span.1).0);
-    path
+    let mut pen = Pen::default();
+    pen.line(axis.at(part.span.0).0, axis.at(part.span.1).0);
+    pen.path
 }
 
 fn knife_lines(axis: &Axis, part: &PartForecast, ends: (bool, bool), pixels: f64) -> (String, bool) {
     let places = knife_places(part);
     let spacing = part.pieces.pitch * axis.length * pixels;
     let every = if spacing > 0.0 { (CLOSEST / spacing).ceil().max(1.0) as usize } else { 1 };
-    let mut path = String::new();
+    let mut pen = Pen::default();
     // A roast keeps the ends of its muscle: no knife goes there.
     let keeps_ends = part.cut.product() == Some(Product::Roast);
     for u in places.iter().step_by(every) {
@@ -146,23 +158,23 @@ fn knife_lines(axis: &Axis, part: &PartForecast, ends: (bool, bool), pixels: f64
             continue;
         }
         let (a, b) = axis.across(*u);
-        line(&mut path, a, b);
+        pen.line(a, b);
     }
-    (path, every == 1)
+    (pen.path, every == 1)
 }
 
 /// A grid of cubes along and across the axis, at the true edge to the muscle's scale.
 fn cubes(axis: &Axis, part: &PartForecast, length: Option<Length>, edge: Length, pixels: f64) -> String {
     let scale = length.map_or(1.0, |length| axis.length / length.to_mm());
     let step = (edge.to_mm() * scale).max(CLOSEST * 2.0 / pixels);
-    let mut path = String::new();
+    let mut pen = Pen::default();
     let (from, to) = part.span;
     let beyond = PAST_END / axis.length;
     let (from, to) = (if from <= 0.0 { -beyond } else { from }, if to >= 1.0 { 1.0 + beyond } else { to });
     let count = ((to - from) * axis.length / step) as u32;
     for index in 0..=count {
         let (a, b) = axis.across(from + f64::from(index) * step / axis.length);
-        line(&mut path, a, b);
+        pen.line(a, b);
     }
     let rows = (ACROSS / step) as i32;
     for row in -rows..=rows {
@@ -171,8 +183,8 @@ fn cubes(axis: &Axis, part: &PartForecast, length: Option<Length>, edge: Length,
             [from, from + (to - from) / 3.0, from + (to - from) * 2.0 / 3.0, to].into_iter().enumerate()
         {
             let ((x, y), (dx, dy)) = axis.at(u);
-            append(&mut path, if index == 0 { 'M' } else { 'L' }, x - dy * aside, y + dx * aside);
+            pen.to(if index == 0 { 'm' } else { 'l' }, (x - dy * aside, y + dx * aside));
         }
     }
-    path
+    pen.path
 }

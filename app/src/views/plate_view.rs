@@ -320,7 +320,7 @@ mod tests {
     /// The pieces between the knife lines of a part: one line more than pieces, or, for roasts, which keep the
     /// ends of their muscle, one less for each end that is the muscle's own.
     fn pieces_drawn(marks: &Marks, places: &[f64]) -> u32 {
-        let lines = marks.lines.matches('M').count() as u32;
+        let lines = marks.lines.matches('m').count() as u32;
         let ends = match marks.product {
             Some(Product::Roast) => {
                 places.iter().filter(|place| !(0.001..0.999).contains(*place)).count() as u32

@@ -156,9 +156,7 @@ pub fn teach(muscle: Muscle) -> &'static str {
         Muscle::BottomRound => {
             "La pared externa del muslo, bajo una telilla brillante: ásala entera y despacio, o rebánala delgada."
         }
-        Muscle::EyeRound => {
-            "Un huso que parece filete y no lo es: no lo cocines de más y rebánalo delgado."
-        }
+        Muscle::EyeRound => "Un huso que parece filete y no lo es: no lo cocines de más y rebánalo delgado.",
         Muscle::Knuckle => {
             "El balón del frente del muslo: ábrelo por sus costuras plateadas y la pieza del centro es tierna como para bistec."
         }
