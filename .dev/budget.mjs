@@ -6,15 +6,15 @@ import { join } from "node:path";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 import { filesIn } from "./files.mjs";
 
-// The aim for a first visit is 150,000; this holds what has been reached, so that it is not lost again. 20,000 of it
+// The aim for a first visit is 150,000; this holds what has been reached, so that it is not lost again. 17,000 of it
 // are the page as it stands before its program arrives. The other pages are fetched only by who opens them.
 // Icons, the list of files to keep and what an installed page is called are fetched after the page can be used.
 const isLater = (file) => file.startsWith("icons/icon-") || file.startsWith("icons/maskable") || ["offline.js", "manifest.webmanifest", "single.html"].includes(file);
 const PARTS = [
-  { name: "a first visit", limit: 249_500, has: (file) => !/^(kitchen|read|ahead|learn|further)|-es-/.test(file) && !isLater(file) },
-  { name: "the second page", limit: 238_000, has: (file) => /^(kitchen|further)/.test(file) && !file.includes("-es-") },
+  { name: "a first visit", limit: 242_500, has: (file) => !/^(kitchen|read|ahead|learn|further)|-es-/.test(file) && !isLater(file) },
+  { name: "the second page", limit: 239_800, has: (file) => /^(kitchen|further)/.test(file) && !file.includes("-es-") },
   { name: "the third page", limit: 205_500, has: (file) => file.startsWith("ahead") && !file.includes("-es-") },
-  { name: "the fourth page", limit: 239_500, has: (file) => file.startsWith("learn") && !file.includes("-es-") },
+  { name: "the fourth page", limit: 238_500, has: (file) => file.startsWith("learn") && !file.includes("-es-") },
 ];
 
 const folder = process.argv[2];
