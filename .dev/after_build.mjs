@@ -18,6 +18,8 @@ const folder = process.env.TRUNK_STAGING_DIR;
 const LANGUAGES = ["en", "es"];
 // A plan that was received is read on a page of its own, by the program that has the work order.
 const PAGES = { index: "app", kitchen: "kitchen", read: "kitchen", ahead: "ahead", learn: "learn" };
+// Style that not every page has, and the pages that fetch it.
+const STYLES = { further: ["kitchen", "read", "ahead", "learn"], learn: ["learn"] };
 // The features are those that Rust compiles for.
 const WASM_OPT = [
   "-Os", "--converge", "--low-memory-unused", "--reorder-functions-by-name", "--enable-bulk-memory", "--enable-mutable-globals",
@@ -42,9 +44,9 @@ for (const [page, program] of Object.entries(PAGES)) {
   });
   // Before boot.js, which starts one of them.
   let text = replaced(html, "<script", `${links.join("\n")}\n<script`, "script");
-  // How the page for learning looks is fetched by it alone, and how those after the first look by them.
-  if (page !== "learn") text = replaced(text, /<link [^>]*href="[^"]*learn-[0-9a-f]+\.css"[^>]*>\n/, "", "style of the page for learning");
-  if (page === "index") text = replaced(text, /<link [^>]*href="[^"]*further-[0-9a-f]+\.css"[^>]*>\n/, "", "style of the further pages");
+  for (const [style, pages] of Object.entries(STYLES)) {
+    if (!pages.includes(page)) text = replaced(text, new RegExp(`<link [^>]*href="[^"]*${style}-[0-9a-f]+\\.css"[^>]*>\n`), "", `${style}.css`);
+  }
   if (page === "index") text = replaced(text, '<p class="note">Hindsaddle is starting.</p>', firstPaint(), "start");
   writeFileSync(join(folder, `${page}.html`), text);
 }

@@ -125,12 +125,9 @@ pub fn AnimalCard(props: &AnimalCardProps) -> Html {
     let conditions: Vec<Condition> =
         Condition::ALL.into_iter().filter(|condition| condition.suits(draft.sex, draft.age)).collect();
     let on_condition = {
-        let (draft, change, conditions) = (draft.clone(), change.clone(), conditions.clone());
-        Callback::from(move |place: usize| {
-            let mut edited = (*draft).clone();
-            edited.condition = conditions.get(place).copied().unwrap_or(Condition::Ordinary);
-            change.emit(edited);
-        })
+        let conditions = conditions.clone();
+        edit(&draft, &change, |draft, condition| draft.condition = condition)
+            .reform(move |place: usize| conditions.get(place).copied().unwrap_or(Condition::Ordinary))
     };
     let on_typed = {
         let (draft, change) = (draft.clone(), change.clone());

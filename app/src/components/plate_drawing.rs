@@ -69,6 +69,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let plate = &scene.plate;
     let first = scene.areas.iter().position(|view| view.is_open()).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(|view| view.is_open()) { *stop } else { first };
+    let antlers = scene.antlers && !props.above;
     let size = (15.0 / scene.pixels).max(20.0).min(56.0);
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
@@ -78,9 +79,9 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <clipPath id="border-body"><path d={plate.body.clone()} /></clipPath>
             </defs>
             <g aria-hidden="true">
-                { trunk(plate, scene.antlers && !props.above) }
+                { trunk(plate, antlers) }
                 <g clip-path="url(#border-body)">{ rounded(&plate.body) }</g>
-                { crown(plate, scene.antlers && !props.above) }
+                { crown(plate, antlers) }
                 <path class="bones" d={plate.bones.clone()} />
                 { for scene.areas.iter().map(|view| html! { <Drawn key={view.id.clone()} view={view.clone()} /> }) }
                 <path class="ink" d={plate.ink.clone()} />

@@ -33,10 +33,7 @@ pub(super) fn write(name: &'static str, text: String) {
     if FORGETTING.with_borrow(Option::is_some) {
         return;
     }
-    WAITING.with_borrow_mut(|waiting| {
-        waiting.retain(|(other, _)| *other != name);
-        waiting.push((name, text));
-    });
+    WAITING.with_borrow_mut(|waiting| storage::put_latest(waiting, name, text));
     work_soon();
 }
 

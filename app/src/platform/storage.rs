@@ -78,13 +78,18 @@ pub fn write_for_now(name: &str, text: &str) {
 pub fn write_for_now_soon(name: &'static str, text: String) {
     let is_first = SOON.with_borrow_mut(|soon| {
         let is_first = soon.is_empty();
-        soon.retain(|(other, _)| *other != name);
-        soon.push((name, text));
+        put_latest(soon, name, text);
         is_first
     });
     if is_first {
         Timeout::new(AFTER_PAINTING, write_now).forget();
     }
+}
+
+/// Puts a text last in line, and takes out what waited under the same name.
+pub(super) fn put_latest(waiting: &mut Vec<(&'static str, String)>, name: &'static str, text: String) {
+    waiting.retain(|(other, _)| *other != name);
+    waiting.push((name, text));
 }
 
 fn write_now() {

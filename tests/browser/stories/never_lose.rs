@@ -25,6 +25,16 @@ fn an_edit_outlives_a_reload_at_once() {
         let (says, address) = (tally(&page), page.fragment());
         if says == edited && address != before { Ok(()) } else { Err(format!("{says} {address}")) }
     });
+    // And whoever reloads in the same breath, before anything that waits has been written, can still take a step back.
+    page.script(
+        "const knuckle = document.querySelector('select[aria-label=\"Knuckle becomes\"]'); \
+         knuckle.selectedIndex = [...knuckle.options].findIndex(option => option.text.trim() === 'Stew'); \
+         knuckle.dispatchEvent(new Event('change', { bubbles: true })); location.reload(); true",
+    );
+    page.reload();
+    assert_ne!(tally(&page), edited);
+    act::press(&page, Role::Button, "Undo");
+    see::says(&page, Role::Status, Name::from("Tally"), &edited);
     // And whoever reloads at the very moment in which the edit reaches the address gets the address before it.
     page.script(&format!("history.replaceState(null, '', '{before}'); location.reload(); true"));
     page.until("the edit again", || {
