@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use gloo::timers::callback::Timeout;
+use hindsaddle_model::anatomy::Muscle;
 use hindsaddle_model::animal::Animal;
 use hindsaddle_model::link::{self, LinkError, Names};
 use hindsaddle_model::plan::Plan;
@@ -10,8 +11,8 @@ use hindsaddle_model::season::Season;
 use yew::prelude::*;
 
 use crate::components::{
-    AnimalCard, ClassSheets, Explanation, LossesCard, MuscleSheet, NoticeBar, PackingCard, PlateStage, Tally,
-    header, muscle_list,
+    AnimalCard, PlateStage, Tally, class_sheets, explanation, header, losses_card, muscle_list, muscle_sheet,
+    notice_bar, packing_card,
 };
 use crate::kept;
 use crate::platform::keys::Key;
@@ -186,18 +187,22 @@ fn use_memory(state: &UseReducerHandle<State>, lesson: Option<String>) {
     let dispatch = state.dispatcher();
     let now = state.clone();
     use_effect_with(state.season.clone(), move |season| {
-        let text = link::write(season, Names::Included);
-        storage::write_for_now_soon(storage::STEPS, format!("{text}\n{}", now.steps()));
-        if !remember_plan(&text) {
-            dispatch.dispatch(Msg::Say(Notice::NotRemembered));
-        }
+        let season = season.clone();
+        storage::soon(storage::PLAN, move || {
+            let text = link::write(&season, Names::Included);
+            storage::write_for_now(storage::STEPS, &format!("{text}\n{}", now.steps()));
+            if !remember_plan(&text) {
+                dispatch.dispatch(Msg::Say(Notice::NotRemembered));
+            }
+        });
     });
     use_effect_with(state.at, |at| storage::write_for_now(storage::AT, &at.to_string()));
     use_effect_with(
         (state.season.clone(), state.names_travel, lesson),
         move |(season, names_travel, lesson)| {
-            let text = lesson.clone().unwrap_or_else(|| link_of(season, *names_travel));
+            let (season, names_travel, lesson) = (season.clone(), *names_travel, lesson.clone());
             let waiting = Timeout::new(ADDRESS_DELAY, move || {
+                let text = lesson.unwrap_or_else(|| link_of(&season, names_travel));
                 let before = storage::read_for_now(storage::ADDRESS).unwrap_or_default();
                 let before = before.split('\n').next().unwrap_or_default();
                 address::replace_fragment(&text);
@@ -271,29 +276,29 @@ pub fn App() -> Html {
     let (state, send) = use_season(None);
     let width = use_width();
     if state.class_sheets {
-        return html! { <ClassSheets {state} {send} /> };
+        return class_sheets(&state, &[(state.look.view, Muscle::ALL.to_vec())], &send);
     }
     html! {
         <div class="page">
             { header(&state, &send) }
-            <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
+            { notice_bar(state.notice.as_ref(), state.units, &send) }
             <main class="columns">
                 <div class="column-plan">
                     <AnimalCard animal={*state.plan.animal()} line={text::animal_line(&state.plan, state.units)} title={state.plan.title().to_owned()} units={state.units} roomy={width >= ROOMY} names_travel={state.names_travel} send={send.clone()} />
-                    <LossesCard losses={state.plan.losses()} marked={!state.plan.wounds().is_empty()} send={send.clone()} />
-                    <PackingCard packing={*state.plan.packing()} units={state.units} send={send.clone()} />
+                    { losses_card(&state, &send) }
+                    { packing_card(&state, &send) }
                 </div>
                 <PlateStage state={state.clone()} {width} send={send.clone()} />
                 { muscle_list(&state, &send) }
                 <div class="column-answer">
                     <Tally plan={state.plan.clone()} forecast={state.forecast.clone()} units={state.units} send={send.clone()} />
                     if let Some(muscle) = state.muscle {
-                        <MuscleSheet key={muscle.id()} state={state.clone()} {muscle} send={send.clone()} />
+                        { muscle_sheet(&state, muscle, &send) }
                     }
                 </div>
             </main>
             if let Some(topic) = state.topic {
-                <Explanation state={state.clone()} {topic} send={send.clone()} />
+                { explanation(&state, topic, &send) }
             }
         </div>
     }

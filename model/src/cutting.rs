@@ -1,6 +1,7 @@
 //! Every muscle cut and packed as planned, in every scenario.
 
 use std::ops::AddAssign;
+use std::rc::Rc;
 
 use crate::anatomy::{Muscle, Side};
 use crate::carcass::{Carcass, Scenarios};
@@ -73,7 +74,7 @@ fn add<T: Copy + AddAssign>(column: &mut Vec<T>, more: &[T]) {
 pub(crate) struct CutMuscle {
     sides: [Vec<Stretch>; 2],
     is_recovered: bool,
-    pub(crate) forecast: MuscleForecast,
+    pub(crate) forecast: Rc<MuscleForecast>,
     landed: Landed,
 }
 
@@ -149,13 +150,13 @@ fn cut_muscle(
             advice: advice(muscle, cut, &pieces, masses[0], length),
         }
     };
-    let forecast = MuscleForecast {
+    let forecast = Rc::new(MuscleForecast {
         muscle,
         mass: spread.masses(masses).map(|mass| mass * 2.0),
         length,
         sides: sides.each_ref().map(|stretches| stretches.iter().map(part).collect()),
         packs,
-    };
+    });
     CutMuscle { sides, is_recovered, forecast, landed }
 }
 

@@ -4,6 +4,8 @@
 //! at the end. `likely` is the middle case, in which the ledger adds up exactly and the plate is drawn;
 //! `low` and `high` bound the middle 80 % of the thousand draws.
 
+use std::rc::Rc;
+
 use crate::anatomy::Muscle;
 use crate::carcass::Carcass;
 use crate::cutting::{self, CutMuscle, Landed};
@@ -178,7 +180,7 @@ pub struct Forecast {
     /// By product, in the order of [`Product::ALL`].
     pub tallies: Vec<Tally>,
     /// By group, in the order of [`Muscle::ALL`].
-    pub muscles: Vec<MuscleForecast>,
+    pub muscles: Vec<Rc<MuscleForecast>>,
 }
 
 /// What a plan gives.

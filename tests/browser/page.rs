@@ -178,14 +178,23 @@ impl Page {
         self.script("location.hash").as_str().expect("a fragment is text").to_owned()
     }
 
-    /// Waits until the address has caught up with the plan, which the page remembers at once, and gives it. The
-    /// plan must be without names: an address leaves them out.
+    /// What the browser remembers under a name. The page is told that it is hidden, as a phone tells it: what waits to be
+    /// written is written then.
+    #[track_caller]
+    pub(crate) fn remembered(&self, name: &str) -> Value {
+        self.script(&format!(
+            "document.dispatchEvent(new Event('visibilitychange')); localStorage.getItem('{name}')"
+        ))
+    }
+
+    /// Waits until the address has caught up with the plan, and gives it. The plan must be without names: an address
+    /// leaves them out. See [`Self::remembered`].
     #[track_caller]
     pub(crate) fn fragment_of_plan(&self) -> String {
         self.until("the plan in the address", || {
-            let plan = self.script("'#' + localStorage.getItem('hindsaddle.plan')");
+            let plan = format!("#{}", self.remembered("hindsaddle.plan").as_str().unwrap_or_default());
             let now = self.fragment();
-            if plan == now.as_str() { Ok(now) } else { Err(format!("the plan is {plan}, the address {now}")) }
+            if plan == now { Ok(now) } else { Err(format!("the plan is {plan}, the address {now}")) }
         })
     }
 

@@ -1,51 +1,32 @@
 //! Two pages for a class: the plate with numbers and blanks, and the same with the answers.
 
-use std::rc::Rc;
-
 use hindsaddle_model::anatomy::{Muscle, View};
 use yew::prelude::*;
 
+use super::opened::Opened;
 use super::plate_drawing::{label, silhouette};
-use crate::platform::{focus, picture};
+use crate::platform::picture;
 use crate::store::{Msg, State};
 use crate::text;
 use crate::views::labels::Labels;
 use crate::views::plate_view::{Scene, numbered};
 
-/// Properties of [`ClassSheets`].
-#[derive(PartialEq, Properties)]
-pub struct ClassSheetsProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// The sides to print, each with the muscles that are asked; empty for the side that is shown, with all.
-    #[prop_or_default]
-    pub sides: Vec<(View, Vec<Muscle>)>,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
 const CLOSE: &str = "sheets-close";
 
-/// The sheets, and how to print them.
-#[component]
-pub fn ClassSheets(props: &ClassSheetsProps) -> Html {
-    use_effect_with((), |()| focus::focus(CLOSE));
-    let sides = if props.sides.is_empty() {
-        vec![(props.state.look.view, Muscle::ALL.to_vec())]
-    } else {
-        props.sides.clone()
-    };
-    let close = props.send.reform(|_: MouseEvent| Msg::ClassSheets(false));
+/// The sheets, and how to print them: the sides, each with the muscles that are asked.
+pub fn class_sheets(state: &State, sides: &[(View, Vec<Muscle>)], send: &Callback<Msg>) -> Html {
+    let close = send.reform(|_: MouseEvent| Msg::ClassSheets(false));
     html! {
         <main class="class-sheets">
+            <Opened focus={CLOSE} />
             <div class="sheet-tools">
                 <button id={CLOSE} type="button" class="tool" onclick={close}>{ text::CLOSE }</button>
                 <button type="button" class="tool" onclick={|_: MouseEvent| picture::print()}>{ text::PRINT }</button>
                 <p class="hint">{ text::CLASS_HINT }</p>
             </div>
             { for [false, true].into_iter().flat_map(|answers| sides.iter().map(move |(view, asked)| (answers, *view, asked))).map(|(answers, view, asked)| {
-                let (scene, numbers) = numbered(&props.state, view, asked);
-                page(&props.state, view, &scene, &numbers, answers)
+                let (scene, numbers) = numbered(state, view, asked);
+                page(state, view, &scene, &numbers, answers)
             }) }
         </main>
     }

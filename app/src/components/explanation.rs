@@ -1,36 +1,18 @@
 //! How a number was worked out, over the page.
 
-use std::rc::Rc;
-
 use yew::prelude::*;
 
-use crate::platform::focus;
+use super::opened::Opened;
 use crate::store::{Msg, State, Topic};
 use crate::text;
 use crate::views::explain::explain;
 
-/// Properties of [`Explanation`].
-#[derive(PartialEq, Properties)]
-pub struct ExplanationProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// The number.
-    pub topic: Topic,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
 const CLOSE: &str = "explanation-close";
 
 /// The dialog.
-#[component]
-pub fn Explanation(props: &ExplanationProps) -> Html {
-    use_effect_with((), |()| focus::focus(CLOSE));
-    let working = explain(&props.state, props.topic);
-    let close = {
-        let send = props.send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(Msg::Explain(None)))
-    };
+pub fn explanation(state: &State, topic: Topic, send: &Callback<Msg>) -> Html {
+    let working = explain(state, topic);
+    let close = send.reform(|_: MouseEvent| Msg::Explain(None));
     html! {
         <div class="veil">
             <section class="dialog" role="dialog" aria-modal="true" aria-label={text::how(&working.title)}>
@@ -38,6 +20,7 @@ pub fn Explanation(props: &ExplanationProps) -> Html {
                     <h2>{ &working.title }</h2>
                     <button id={CLOSE} type="button" class="tool" onclick={close}>{ text::CLOSE }</button>
                 </div>
+                <Opened focus={CLOSE} />
                 <p class="answer">{ &working.answer }</p>
                 <h3>{ text::WORKED_OUT }</h3>
                 { for working.steps.iter().map(|step| html! { <p key={step.clone()}>{ step }</p> }) }

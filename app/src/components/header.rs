@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::NoticeBar;
+use super::notice_bar;
 use crate::platform::{address, clipboard};
 use crate::store::{Msg, Notice, State};
 use crate::text;
@@ -69,7 +69,7 @@ pub(in crate::components) fn page(
 ) -> Html {
     // A lesson in the address is at home on one page.
     let notice =
-        state.notice.clone().filter(|notice| place != Place::Learn || !matches!(notice, Notice::Lesson(_)));
+        state.notice.as_ref().filter(|notice| place != Place::Learn || !matches!(notice, Notice::Lesson(_)));
     html! {
         <div class={classes!("page", "kitchen", (place == Place::Learn).then_some("learn"))}>
             <header class="header">
@@ -77,7 +77,7 @@ pub(in crate::components) fn page(
                 <div class="tools">{ turns(state, send) }{ ways(place, state) }</div>
                 { animals(state, send) }
             </header>
-            <NoticeBar {notice} units={state.units} send={send.clone()} />
+            { notice_bar(notice, state.units, send) }
             { parts(names, open) }
             <main class="kitchen-part">{ part }</main>
         </div>

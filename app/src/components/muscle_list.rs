@@ -1,12 +1,16 @@
 //! The list of muscles: everything the plate does, by keyboard, by ear, and without a drawing.
 
+use std::rc::Rc;
+
 use hindsaddle_model::anatomy::{Muscle, Region, Side, Sides};
+use hindsaddle_model::forecast::MuscleForecast;
 use hindsaddle_model::plan::Action;
 use hindsaddle_model::product::{Cut, Product};
 use hindsaddle_model::rules::{self, Verdict};
 use yew::prelude::*;
 
 use super::controls::{Choosable, bare_choice};
+use super::still::{Still, still};
 use crate::store::{Msg, State};
 use crate::text;
 
@@ -36,59 +40,61 @@ fn cuts() -> Vec<Option<Product>> {
 fn row(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
     let is_even = state.plan.is_even(muscle);
     let single = state.plan.division(muscle, Side::Left).single().filter(|_| is_even);
-    let gives = text::muscle_result(&state.forecast.muscles[muscle.index()], state.plan.is_recovered(muscle));
-    html! {
-        <Row key={muscle.id()} {muscle} becomes={single.map(Cut::product).ok_or(is_even)} {gives} is_picked={state.muscle == Some(muscle)} send={send.clone()} />
-    }
+    let (forecast, taken) = (state.forecast.muscles[muscle.index()].clone(), state.plan.is_recovered(muscle));
+    let becomes = single.map(Cut::product).ok_or(is_even);
+    let is_picked = state.muscle == Some(muscle);
+    still(muscle.id(), Row { muscle, becomes, forecast, taken, is_picked, send: send.clone() })
 }
 
-/// Properties of [`Row`].
-#[derive(PartialEq, Properties)]
-struct RowProps {
+/// One muscle.
+#[derive(PartialEq)]
+struct Row {
     muscle: Muscle,
     /// What all of it becomes; where it is divided, whether both sides alike.
     becomes: Result<Option<Product>, bool>,
-    gives: AttrValue,
+    forecast: Rc<MuscleForecast>,
+    /// Whether it is taken at all.
+    taken: bool,
     is_picked: bool,
     send: Callback<Msg>,
 }
 
-/// One muscle. A component of its own: an edit changes one of them.
-#[component]
-fn Row(props: &RowProps) -> Html {
-    let muscle = props.muscle;
-    let name = text::muscle(muscle);
-    let mut options: Vec<Choosable> = cuts()
-        .into_iter()
-        .map(|product| Choosable {
-            label: product.map_or(text::DISCARD, text::product).into(),
-            disabled: product
-                .is_some_and(|product| matches!(rules::verdict(muscle, product), Verdict::Impossible(_))),
-        })
-        .collect();
-    let chosen = match props.becomes {
-        Ok(becomes) => cuts().iter().position(|product| *product == becomes),
-        Err(is_even) => {
-            let label = if is_even { text::DIVIDED } else { text::UNEVEN };
-            options.push(Choosable { label: label.into(), disabled: true });
-            Some(options.len() - 1)
-        }
-    };
-    let on_choose = {
-        let send = props.send.clone();
-        Callback::from(move |place: usize| {
-            if let Some(product) = cuts().get(place) {
-                let cut = product.map_or(Cut::Discard, Cut::usual);
-                send.emit(Msg::Act(Action::Assign { muscle, sides: Sides::Both, cut }));
+impl Still for Row {
+    fn draw(&self) -> Html {
+        let muscle = self.muscle;
+        let name = text::muscle(muscle);
+        let mut options: Vec<Choosable> = cuts()
+            .into_iter()
+            .map(|product| Choosable {
+                label: product.map_or(text::DISCARD, text::product).into(),
+                disabled: product
+                    .is_some_and(|product| matches!(rules::verdict(muscle, product), Verdict::Impossible(_))),
+            })
+            .collect();
+        let chosen = match self.becomes {
+            Ok(becomes) => cuts().iter().position(|product| *product == becomes),
+            Err(is_even) => {
+                let label = if is_even { text::DIVIDED } else { text::UNEVEN };
+                options.push(Choosable { label: label.into(), disabled: true });
+                Some(options.len() - 1)
             }
-        })
-    };
-    let pick = props.send.reform(move |_: MouseEvent| Msg::Pick(Some(muscle)));
-    html! {
-        <tr class={classes!(props.is_picked.then_some("picked"))}>
-            <th scope="row"><button type="button" class="muscle-name" aria-pressed={props.is_picked.to_string()} onclick={pick}>{ name }</button></th>
-            <td><label class="field">{ bare_choice(text::becomes(name).into(), options, chosen, &on_choose) }</label></td>
-            <td class="gives">{ &props.gives }</td>
-        </tr>
+        };
+        let on_choose = {
+            let send = self.send.clone();
+            Callback::from(move |place: usize| {
+                if let Some(product) = cuts().get(place) {
+                    let cut = product.map_or(Cut::Discard, Cut::usual);
+                    send.emit(Msg::Act(Action::Assign { muscle, sides: Sides::Both, cut }));
+                }
+            })
+        };
+        let pick = self.send.reform(move |_: MouseEvent| Msg::Pick(Some(muscle)));
+        html! {
+            <tr class={classes!(self.is_picked.then_some("picked"))}>
+                <th scope="row"><button type="button" class="muscle-name" aria-pressed={self.is_picked.to_string()} onclick={pick}>{ name }</button></th>
+                <td><label class="field">{ bare_choice(text::becomes(name).into(), options, chosen, &on_choose) }</label></td>
+                <td class="gives">{ text::muscle_result(&self.forecast, self.taken) }</td>
+            </tr>
+        }
     }
 }

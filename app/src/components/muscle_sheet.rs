@@ -1,7 +1,5 @@
 //! Deciding about one muscle: what it becomes, how thick, in how many parts, on which side.
 
-use std::rc::Rc;
-
 use hindsaddle_model::anatomy::{Muscle, Side, Sides};
 use hindsaddle_model::plan::{Action, Division, MOST_PARTS, Part};
 use hindsaddle_model::product::Cut;
@@ -10,21 +8,19 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::controls::{Choosable, segments};
+use super::opened::Opened;
 use super::part_editor::{self, part_editor};
+use super::still::{Still, still};
 use crate::platform::focus;
 use crate::store::{Msg, Notice, State};
 use crate::text;
 use crate::views::parts;
 
-/// Properties of [`MuscleSheet`].
-#[derive(PartialEq, Properties)]
-pub struct MuscleSheetProps {
-    /// The page's state.
-    pub state: Rc<State>,
-    /// Which muscle.
-    pub muscle: Muscle,
-    /// Told what happens.
-    pub send: Callback<Msg>,
+/// What is decided about.
+struct Sheet<'a> {
+    state: &'a State,
+    muscle: Muscle,
+    send: &'a Callback<Msg>,
 }
 
 /// The plate, which has to stay in sight over the sheet.
@@ -32,32 +28,27 @@ pub(super) const STAGE: &str = "stage";
 const HEADING: &str = "sheet-heading";
 
 /// The sheet.
-#[component]
-pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
-    use_effect_with(props.muscle, |_| {
-        focus::reveal(STAGE);
-        focus::focus(HEADING);
-    });
-    let (state, muscle) = (&props.state, props.muscle);
+pub fn muscle_sheet(state: &State, muscle: Muscle, send: &Callback<Msg>) -> Html {
+    let sheet = Sheet { state, muscle, send };
     let forecast = &state.forecast.muscles[muscle.index()];
     let side = state.look.side;
     let taken = state.plan.is_recovered(muscle);
     let close = {
-        let send = props.send.clone();
+        let send = send.clone();
         Callback::from(move |_: MouseEvent| {
             send.emit(Msg::Pick(None));
             focus::focus(&format!("touch-{}", muscle.id()));
         })
     };
     let on_taken = {
-        let send = props.send.clone();
+        let send = send.clone();
         Callback::from(move |event: Event| {
             let taken = event.target_unchecked_into::<HtmlInputElement>().checked();
             send.emit(Msg::Act(Action::Recover { muscle, taken }));
         })
     };
     let on_sides = {
-        let send = props.send.clone();
+        let send = send.clone();
         Callback::from(move |place: usize| {
             send.emit(Msg::Sides(match place {
                 0 => Sides::Both,
@@ -76,9 +67,10 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
         Sides::One(Side::Left) => 1,
         Sides::One(Side::Right) => 2,
     };
-    let size = forecast.length.map(|length| text::long(&text::rough_length(length, state.units)));
+    let length = forecast.length.map(|length| text::long(&text::rough_length(length, state.units)));
     html! {
-        <section class="sheet" aria-labelledby={HEADING}>
+        <section key={muscle.id()} class="sheet" aria-labelledby={HEADING}>
+            <Opened focus={HEADING} reveal={STAGE} />
             <div class="card-head">
                 <div>
                     <h2 id={HEADING} tabindex="-1">{ text::muscle(muscle) }</h2>
@@ -88,14 +80,14 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
             </div>
             <p class="answer">
                 { text::both_sides(&text::mass_range(forecast.mass, state.units)) }
-                if let Some(size) = size { { ", " }{ size } }
+                if let Some(length) = length { { ", " }{ length } }
             </p>
             if taken {
                 <ul class="results">
-                    { for forecast.packs.iter().map(|row| html! { <li key={text::cut(row.cut, state.units)}>{ text::pack_row(row, state.units) }</li> }) }
+                    { for forecast.packs.iter().enumerate().map(|(place, row)| html! { <li key={place}>{ text::pack_row(row, state.units) }</li> }) }
                     if forecast.packs.is_empty() { <li>{ text::muscle_result(forecast, taken) }</li> }
                 </ul>
-                { part_list(props, side) }
+                { part_list(&sheet, side) }
                 { for forecast.sides[side.index()].iter().flat_map(|part| &part.advice).map(|advice| {
                     let words = text::advice(advice, state.units);
                     html! { <p key={words.clone()} class="advice">{ words }</p> }
@@ -103,52 +95,59 @@ pub fn MuscleSheet(props: &MuscleSheetProps) -> Html {
                 { segments(text::SIDES, sides, Some(chosen), &on_sides) }
             }
             <label class="tick"><input type="checkbox" checked={taken} onchange={on_taken} />{ text::TAKEN }</label>
-            { about(muscle) }
+            { still(text::ABOUT, About(muscle)) }
         </section>
     }
 }
 
-fn about(muscle: Muscle) -> Html {
-    let row = tables::muscle(muscle);
-    html! {
-        <details class="about">
-            <summary>{ text::ABOUT }</summary>
-            <p>{ text::teach(muscle) }</p>
-            <p><b>{ text::NEXT_TO }</b>{ ": " }{ text::touching(tables::touching(muscle)) }</p>
-            <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
-            <p>{ text::TENDER }{ ": " }{ text::of_five(row.tenderness) }{ ". " }{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ "." }</p>
-            <p class="latin">{ text::anatomical(muscle) }</p>
-        </details>
+/// What is to be known of it.
+#[derive(PartialEq)]
+struct About(Muscle);
+
+impl Still for About {
+    fn draw(&self) -> Html {
+        let muscle = self.0;
+        let row = tables::muscle(muscle);
+        html! {
+            <details class="about">
+                <summary>{ text::ABOUT }</summary>
+                <p>{ text::teach(muscle) }</p>
+                <p><b>{ text::NEXT_TO }</b>{ ": " }{ text::touching(tables::touching(muscle)) }</p>
+                <p><b>{ text::KNIFE }</b>{ ": " }{ text::knife(muscle) }</p>
+                <p>{ text::TENDER }{ ": " }{ text::of_five(row.tenderness) }{ ". " }{ text::SILVERSKIN }{ ": " }{ text::of_five(row.silverskin) }{ "." }</p>
+                <p class="latin">{ text::anatomical(muscle) }</p>
+            </details>
+        }
     }
 }
 
 /// A callback that makes other parts of `all` and sends them as the muscle's division, or says why they are none.
 fn editing<T: 'static>(
-    props: &MuscleSheetProps,
+    sheet: &Sheet,
     all: &[Part],
     edit: impl Fn(&[Part], T) -> Vec<Part> + 'static,
 ) -> Callback<T> {
-    let (muscle, sides, all) = (props.muscle, props.state.sides, all.to_vec());
-    props.send.reform(move |value: T| match Division::new(edit(&all, value)) {
+    let (muscle, sides, all) = (sheet.muscle, sheet.state.sides, all.to_vec());
+    sheet.send.reform(move |value: T| match Division::new(edit(&all, value)) {
         Ok(division) => Msg::Act(Action::Divide { muscle, sides, division }),
         Err(refusal) => Msg::Say(Notice::Refused(refusal)),
     })
 }
 
-fn part_list(props: &MuscleSheetProps, side: Side) -> Html {
-    let (state, muscle) = (&props.state, props.muscle);
+fn part_list(sheet: &Sheet, side: Side) -> Html {
+    let (state, muscle) = (sheet.state, sheet.muscle);
     let all = state.plan.division(muscle, side).parts();
     let many = all.len() > 1;
     let can_divide = tables::muscle(muscle).size.is_some() && all.len() < MOST_PARTS;
-    let on_divide = editing(props, all, |all, _: MouseEvent| parts::split(all));
+    let on_divide = editing(sheet, all, |all, _: MouseEvent| parts::split(all));
     html! {
         <>
             { for all.iter().enumerate().map(|(place, part)| {
-                let on_cut = editing(props, all, move |all, cut: Cut| parts::recut(all, place, cut));
+                let on_cut = editing(sheet, all, move |all, cut: Cut| parts::recut(all, place, cut));
                 let name = format!("{}-{place}", muscle.id()).into();
                 let editor = part_editor(&part_editor::Part { muscle, cut: part.cut, name, units: state.units, on_cut });
                 if many {
-                    html! { <div key={place} class="part" role="group" aria-label={text::part(place + 1)}>{ part_head(props, all, place) }{ editor }</div> }
+                    html! { <div key={place} class="part" role="group" aria-label={text::part(place + 1)}>{ part_head(sheet, all, place) }{ editor }</div> }
                 } else {
                     editor
                 }
@@ -160,12 +159,12 @@ fn part_list(props: &MuscleSheetProps, side: Side) -> Html {
     }
 }
 
-fn part_head(props: &MuscleSheetProps, all: &[Part], place: usize) -> Html {
-    let on_percent = editing(props, all, move |all, event: Event| {
+fn part_head(sheet: &Sheet, all: &[Part], place: usize) -> Html {
+    let on_percent = editing(sheet, all, move |all, event: Event| {
         let typed = text::typed(&event.target_unchecked_into::<HtmlInputElement>().value());
         parts::resized(all, place, typed.map_or(0, |number| number.max(0.0).min(100.0) as u8))
     });
-    let on_join = editing(props, all, move |all, _: MouseEvent| parts::joined(all, place));
+    let on_join = editing(sheet, all, move |all, _: MouseEvent| parts::joined(all, place));
     html! {
         <div class="part-head">
             <h3>{ text::part(place + 1) }</h3>

@@ -6,22 +6,10 @@ use crate::platform::updates;
 use crate::store::{Msg, Notice};
 use crate::text::{self, Units};
 
-/// Properties of [`NoticeBar`].
-#[derive(PartialEq, Properties)]
-pub struct NoticeBarProps {
-    /// What to say.
-    pub notice: Option<Notice>,
-    /// The reader's units.
-    pub units: Units,
-    /// Told what happens.
-    pub send: Callback<Msg>,
-}
-
 /// The bar; it is always in the page, so that a screen reader hears what appears in it.
-#[component]
-pub fn NoticeBar(props: &NoticeBarProps) -> Html {
-    let words = props.notice.as_ref().map(|notice| match notice {
-        Notice::Refused(refusal) => text::refusal(refusal, props.units),
+pub fn notice_bar(notice: Option<&Notice>, units: Units, send: &Callback<Msg>) -> Html {
+    let words = notice.map(|notice| match notice {
+        Notice::Refused(refusal) => text::refusal(refusal, units),
         Notice::Skipped(refusals, product) => text::skipped(refusals, *product),
         Notice::LinkOpened => text::LINK_OPENED.into(),
         Notice::KeptOpened => text::KEPT_OPENED.into(),
@@ -39,16 +27,16 @@ pub fn NoticeBar(props: &NoticeBarProps) -> Html {
         Notice::FileTooLong => text::FILE_TOO_LONG.into(),
         Notice::Newer => text::NEWER.into(),
     });
-    let on = |message: Msg| props.send.reform(move |_: MouseEvent| message.clone());
-    let is_link = props.notice == Some(Notice::LinkOpened);
+    let on = |message: Msg| send.reform(move |_: MouseEvent| message.clone());
+    let is_link = notice == Some(&Notice::LinkOpened);
     html! {
         <div class={classes!("notice", words.is_some().then_some("notice-shown"))} role="alert">
             if let Some(words) = words {
                 <p>{ words }</p>
-                if let Some(Notice::Lesson(link)) = &props.notice {
+                if let Some(Notice::Lesson(link)) = notice {
                     <a class="tool" href={format!("learn.html#{link}")}>{ text::OPEN_LESSON }</a>
                 }
-                if props.notice == Some(Notice::Newer) {
+                if notice == Some(&Notice::Newer) {
                     <button type="button" class="tool" onclick={|_: MouseEvent| updates::take_over()}>{ text::USE_NEWER }</button>
                 }
                 if is_link {

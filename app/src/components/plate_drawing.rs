@@ -7,6 +7,8 @@ use std::rc::Rc;
 use hindsaddle_model::anatomy::{Muscle, Side};
 use yew::prelude::*;
 
+use super::controls::use_latest;
+use super::still::{Still, still};
 use crate::plate::leaders::Stands;
 use crate::plate::marks::Marks;
 use crate::plate::{Area, Plate, whole};
@@ -70,6 +72,7 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
     let first = scene.areas.iter().position(|view| view.is_open()).unwrap_or(0);
     let stop_here = if scene.areas.get(*stop).is_some_and(|view| view.is_open()) { *stop } else { first };
     let antlers = scene.antlers && !props.above;
+    let on_press = use_latest(on_press(props, &stop));
     let size = (15.0 / scene.pixels).max(20.0).min(56.0);
     let class = classes!("plate", props.free.then_some("free"), props.aiming.then_some("aiming"));
     html! {
@@ -83,17 +86,20 @@ pub(super) fn PlateDrawing(props: &PlateDrawingProps) -> Html {
                 <g clip-path="url(#border-body)">{ rounded(&plate.body) }</g>
                 { crown(plate, antlers) }
                 <path class="bones" d={plate.bones.clone()} />
-                { for scene.areas.iter().map(|view| html! { <Drawn key={view.id.clone()} view={view.clone()} /> }) }
+                { for scene.areas.iter().map(|view| still(&*view.id, Drawn(view.clone()))) }
                 <path class="ink" d={plate.ink.clone()} />
                 if scene.areas.iter().all(|view| view.cover == Cover::Open) { <path class="ink" d={plate.seams.clone()} /> }
                 if scene.antlers && props.above { <path class="antlers" d={plate.antlers[1].clone()} /> }
                 <g clip-path="url(#border-body)">{ for scene.wounds.iter().map(wound) }</g>
-                { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| letter(view, size)) }
+                { for scene.areas.iter().filter(|view| view.is_open() && !scene.is_spoiled(view.area.label)).map(|view| still(&*view.id, Letter { view: view.clone(), size })) }
                 { for scene.labels.labels.iter().enumerate().map(|(place, shown)| html! {
                     <g key={place} class="label">{ label(shown, scene.labels.size) }</g>
                 }) }
             </g>
-            <g>{ for scene.areas.iter().enumerate().filter(|(_, view)| view.is_open()).map(|(index, view)| touch(props, index, view, index == stop_here, &stop)) }</g>
+            <g>{ for scene.areas.iter().enumerate().filter(|(_, view)| view.is_open()).map(|(index, view)| {
+                let (is_stop, called, on_press) = (index == stop_here, props.called, on_press.clone());
+                still(&*view.id, Touch { view: view.clone(), index, is_stop, called, on_press })
+            }) }</g>
             if props.aiming { { aim(props) } }
             { props.children.clone() }
         </svg>
@@ -153,35 +159,33 @@ fn wound(view: &WoundView) -> Html {
     }
 }
 
-/// Properties of [`Drawn`].
-#[derive(PartialEq, Properties)]
-struct DrawnProps {
-    view: Rc<AreaView>,
-}
+/// A muscle.
+#[derive(PartialEq)]
+struct Drawn(Rc<AreaView>);
 
-/// A muscle. A component of its own: an edit changes one of them.
-#[component]
-fn Drawn(props: &DrawnProps) -> Html {
-    let view = &props.view;
-    let border = format!("border-{}", view.id);
-    let area = &view.area;
-    let class = classes!(
-        "muscle",
-        (!view.taken).then_some("left-behind"),
-        (view.cover == Cover::Lifted).then_some("lifted")
-    );
-    html! {
-        <g {class}>
-            <g clip-path={format!("url(#{border})")}>
-                <path class="meat" d={area.outline.clone()} />
-                { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks, area)) }
-                <path class="grain" d={area.grain.clone()} />
-                <path class="sheen" d={area.sheen.clone()} />
-                { rounded(&area.outline) }
+impl Still for Drawn {
+    fn draw(&self) -> Html {
+        let view = &self.0;
+        let border = format!("border-{}", view.id);
+        let area = &view.area;
+        let class = classes!(
+            "muscle",
+            (!view.taken).then_some("left-behind"),
+            (view.cover == Cover::Lifted).then_some("lifted")
+        );
+        html! {
+            <g {class}>
+                <g clip-path={format!("url(#{border})")}>
+                    <path class="meat" d={area.outline.clone()} />
+                    { for view.marks.iter().enumerate().map(|(place, marks)| part(place, marks, area)) }
+                    <path class="grain" d={area.grain.clone()} />
+                    <path class="sheen" d={area.sheen.clone()} />
+                    { rounded(&area.outline) }
+                </g>
+                <path class="border" d={area.outline.clone()} />
+                <clipPath id={border}><path d={area.outline.clone()} /></clipPath>
             </g>
-            <path class="border" d={area.outline.clone()} />
-            <clipPath id={border}><path d={area.outline.clone()} /></clipPath>
-        </g>
+        }
     }
 }
 
@@ -211,12 +215,21 @@ pub(in crate::components) fn part(place: usize, marks: &Marks, area: &Area) -> H
     }
 }
 
-fn letter(view: &AreaView, size: f64) -> Html {
-    let (x, y) = view.area.label;
-    html! {
-        <g key={view.id.clone()} class="letter">
-            <text x={whole(x)} y={whole(y + size * 0.36)} font-size={whole(size)} text-anchor="middle">{ view.mark }</text>
-        </g>
+/// The letter of its product.
+#[derive(PartialEq)]
+struct Letter {
+    view: Rc<AreaView>,
+    size: f64,
+}
+
+impl Still for Letter {
+    fn draw(&self) -> Html {
+        let (size, (x, y)) = (self.size, self.view.area.label);
+        html! {
+            <g class="letter">
+                <text x={whole(x)} y={whole(y + size * 0.36)} font-size={whole(size)} text-anchor="middle">{ self.view.mark }</text>
+            </g>
+        }
     }
 }
 
@@ -256,32 +269,24 @@ fn aim(props: &PlateDrawingProps) -> Html {
     html! { <rect class="aim" x={whole(frame.x)} y={whole(frame.y)} width={whole(frame.width)} height={whole(frame.height)} {onclick} /> }
 }
 
-fn touch(
-    props: &PlateDrawingProps,
-    index: usize,
-    view: &AreaView,
-    is_stop: bool,
-    stop: &UseStateHandle<usize>,
-) -> Html {
-    let area: &Area = &view.area;
-    let (muscle, side) = (area.muscle, area.side);
-    let press = |by_keyboard: bool| {
-        let on_touch = props.on_touch.clone();
-        let stop = stop.clone();
-        move || {
-            stop.set(index);
-            on_touch.emit(Touched::Muscle { muscle, side, by_keyboard });
-        }
-    };
-    let (clicked, entered) = (press(false), press(true));
-    let (moved, scene, on_touch) = (stop.clone(), props.scene.clone(), props.on_touch.clone());
-    let onkeydown = Callback::from(move |event: KeyboardEvent| {
+/// What was pressed: the place of a muscle, and the key, or none where it was tapped.
+type Press = (usize, Option<KeyboardEvent>);
+
+/// What follows a press: the muscle is touched, or another is reached.
+fn on_press(props: &PlateDrawingProps, stop: &UseStateHandle<usize>) -> Callback<Press> {
+    let (stop, scene, on_touch) = (stop.clone(), props.scene.clone(), props.on_touch.clone());
+    Callback::from(move |(index, key): Press| {
         let areas = &scene.areas;
+        let Some(view) = areas.get(index) else { return };
+        let touch = |by_keyboard: bool| {
+            stop.set(index);
+            on_touch.emit(Touched::Muscle { muscle: view.area.muscle, side: view.area.side, by_keyboard });
+        };
+        let Some(event) = key else { return touch(false) };
         let to = match event.key().as_str() {
             "Enter" | " " => {
                 event.prevent_default();
-                entered();
-                return;
+                return touch(true);
             }
             "+" | "=" => return on_touch.emit(Touched::Closer(1.5)),
             "-" => return on_touch.emit(Touched::Closer(1.0 / 1.5)),
@@ -295,15 +300,36 @@ fn touch(
         };
         event.prevent_default();
         if let Some(to) = to {
-            moved.set(to);
+            stop.set(to);
             focus::focus(&format!("touch-{}", areas[to].id));
         }
-    });
-    html! {
-        <path key={view.id.clone()} id={format!("touch-{}", view.id)} class={classes!("touch", view.picked.then_some("picked"))}
-            d={area.outline.clone()} role="button" tabindex={if is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
-            aria-pressed={view.picked.to_string()} onclick={move |_| clicked()} {onkeydown}>
-            if props.called == Called::Names { <title>{ text::muscle(muscle) }</title> }
-        </path>
+    })
+}
+
+/// What takes the presses of a muscle.
+#[derive(PartialEq)]
+struct Touch {
+    view: Rc<AreaView>,
+    /// Its place.
+    index: usize,
+    /// Whether the Tab key reaches it.
+    is_stop: bool,
+    called: Called,
+    on_press: Callback<Press>,
+}
+
+impl Still for Touch {
+    fn draw(&self) -> Html {
+        let (view, index) = (&self.view, self.index);
+        let area: &Area = &view.area;
+        let onclick = self.on_press.reform(move |_: MouseEvent| (index, None));
+        let onkeydown = self.on_press.reform(move |event: KeyboardEvent| (index, Some(event)));
+        html! {
+            <path id={format!("touch-{}", view.id)} class={classes!("touch", view.picked.then_some("picked"))}
+                d={area.outline.clone()} role="button" tabindex={if self.is_stop { "0" } else { "-1" }} aria-label={view.name.clone()}
+                aria-pressed={view.picked.to_string()} {onclick} {onkeydown}>
+                if self.called == Called::Names { <title>{ text::muscle(area.muscle) }</title> }
+            </path>
+        }
     }
 }

@@ -13,11 +13,12 @@ use super::muscle_sheet::STAGE;
 use super::plate_drawing::{PLATE, PlateDrawing, Touched};
 use super::plate_handles::{division_handles, wound_handles};
 use super::plate_tools::plate_tools;
+use super::still::{Still, still};
 use crate::plate::Frame;
 use crate::platform::{focus, pointer};
 use crate::store::{Msg, Notice, State, Tool};
 use crate::text;
-use crate::views::plate_view::{Scene, kept, scene};
+use crate::views::plate_view::{Drawer, Scene, kept};
 use crate::views::wounds;
 
 /// Properties of [`PlateStage`].
@@ -39,7 +40,8 @@ const PHONE: f64 = 700.0;
 pub fn PlateStage(props: &PlateStageProps) -> Html {
     let (state, send) = (&props.state, &props.send);
     let look = state.look;
-    let scene = Rc::new(scene(state, props.width));
+    let drawer = use_mut_ref(Drawer::default);
+    let scene = Rc::new(drawer.borrow_mut().scene(state, props.width));
     let (frame, whole) = (scene.frame, scene.whole);
     let free = look.lens.is_some();
     let looked = send.reform(move |wanted: Frame| match kept(wanted, whole) {
@@ -79,7 +81,7 @@ pub fn PlateStage(props: &PlateStageProps) -> Html {
             { plate_tools(state, &scene, send) }
             <p class="hint">{ hint }</p>
             { regions(state, &scene, send) }
-            { legend() }
+            { still(text::LEGEND, Legend) }
         </section>
     }
 }
@@ -196,15 +198,21 @@ fn region_choice(region: Region, send: &Callback<Msg>) -> Html {
     html! { <key={text::region(region)}>{ choice(text::ALL_OF_REGION, options, Some(0), &on_choose) }</> }
 }
 
-fn legend() -> Html {
-    html! {
-        <ul class="legend" aria-label={text::LEGEND}>
-            { for Product::ALL.into_iter().map(|product| html! {
-                <li key={product.id()}>
-                    <span class={classes!("swatch", format!("is-{}", product.id()))} aria-hidden="true">{ text::product_mark(product) }</span>
-                    { text::product(product) }
-                </li>
-            }) }
-        </ul>
+/// The letters and patterns of the products.
+#[derive(PartialEq)]
+struct Legend;
+
+impl Still for Legend {
+    fn draw(&self) -> Html {
+        html! {
+            <ul class="legend" aria-label={text::LEGEND}>
+                { for Product::ALL.into_iter().map(|product| html! {
+                    <li key={product.id()}>
+                        <span class={classes!("swatch", format!("is-{}", product.id()))} aria-hidden="true">{ text::product_mark(product) }</span>
+                        { text::product(product) }
+                    </li>
+                }) }
+            </ul>
+        }
     }
 }

@@ -6,6 +6,7 @@ use hindsaddle_model::forecast::{Forecast, Line};
 use hindsaddle_model::plan::Plan;
 use yew::prelude::*;
 
+use super::still::{Still, still};
 use crate::store::{Msg, Topic};
 use crate::text::{self, Units};
 use crate::views::tally_view::{self, LedgerRow, ProductRow};
@@ -33,10 +34,7 @@ pub fn Tally(props: &TallyProps) -> Html {
     };
     let forecast = &props.forecast;
     let products = tally_view::products(forecast, props.units);
-    let explain = |topic: Topic| {
-        let send = props.send.clone();
-        Callback::from(move |_: MouseEvent| send.emit(Msg::Explain(Some(topic))))
-    };
+    let explain = |topic: Topic| explain(&props.send, topic);
     let packs = forecast.packs;
     html! {
         <section class={classes!("tally", open.then_some("tally-open"))} aria-label={text::TALLY}>
@@ -67,11 +65,11 @@ pub fn Tally(props: &TallyProps) -> Html {
             <div class="tally-more">
                 <table class="products">
                     <thead><tr><th scope="col">{ text::BECOMES }</th><th scope="col">{ text::PACKAGES }</th><th scope="col">{ text::TAKE_HOME }</th></tr></thead>
-                    <tbody>{ for products.iter().map(|row| product_row(row, &explain(Topic::Product(row.product)))) }</tbody>
+                    <tbody>{ for products.into_iter().map(|row| still(row.product.id(), Produced { row, send: props.send.clone() })) }</tbody>
                 </table>
                 <h3>{ text::LEDGER }</h3>
                 <ul class="ledger">
-                    { for tally_view::ledger(forecast, props.units).iter().map(|row| ledger_row(row, &explain(Topic::Line(row.line)))) }
+                    { for tally_view::ledger(forecast, props.units).into_iter().map(|row| still(row.line.id(), Entered { row, send: props.send.clone() })) }
                 </ul>
                 <p class="hint">{ text::ESTIMATES }</p>
             </div>
@@ -84,14 +82,29 @@ fn how() -> Html {
     html! { <span class="unseen">{ text::HOW }</span> }
 }
 
-fn product_row(row: &ProductRow, explain: &Callback<MouseEvent>) -> Html {
-    let name = text::product(row.product);
-    html! {
-        <tr key={row.product.id()}>
-            <th scope="row"><span class={classes!("swatch", format!("is-{}", row.product.id()))} aria-hidden="true">{ text::product_mark(row.product) }</span>{ name }<span class="each">{ &row.each }</span></th>
-            <td><button type="button" class="number" onclick={explain.clone()}>{ &row.packs }<span class="unseen">{ " " }{ text::product_packages(row.product) }</span>{ how() }</button><span class="ends">{ &row.pack_ends }</span>{ span(row.span) }</td>
-            <td>{ &row.mass }<span class="ends">{ &row.mass_ends }</span></td>
-        </tr>
+/// A press on a number shows its working.
+fn explain(send: &Callback<Msg>, topic: Topic) -> Callback<MouseEvent> {
+    send.reform(move |_| Msg::Explain(Some(topic)))
+}
+
+/// A product that has packages.
+#[derive(PartialEq)]
+struct Produced {
+    row: ProductRow,
+    send: Callback<Msg>,
+}
+
+impl Still for Produced {
+    fn draw(&self) -> Html {
+        let row = &self.row;
+        let name = text::product(row.product);
+        html! {
+            <tr>
+                <th scope="row"><span class={classes!("swatch", format!("is-{}", row.product.id()))} aria-hidden="true">{ text::product_mark(row.product) }</span>{ name }<span class="each">{ &row.each }</span></th>
+                <td><button type="button" class="number" onclick={explain(&self.send, Topic::Product(row.product))}>{ &row.packs }<span class="unseen">{ " " }{ text::product_packages(row.product) }</span>{ how() }</button><span class="ends">{ &row.pack_ends }</span>{ span(row.span) }</td>
+                <td>{ &row.mass }<span class="ends">{ &row.mass_ends }</span></td>
+            </tr>
+        }
     }
 }
 
@@ -102,20 +115,29 @@ fn span(parts: [f64; 3]) -> Html {
 }
 
 /// A line of the ledger. Its bar is part of a flow: light what goes on to the next line, dark what leaves here.
-fn ledger_row(row: &LedgerRow, explain: &Callback<MouseEvent>) -> Html {
-    let name = text::line(row.line);
-    let per_mille = |part: f64| (part * 1000.0).round() as u32;
-    let is_whole = matches!(row.line, Line::Live | Line::TakeHome);
-    let (goes_on, part) = (if is_whole { 0 } else { per_mille(row.left) }, per_mille(row.part));
-    html! {
-        <li key={row.line.id()} class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
-            <button type="button" class="ledger-row" onclick={explain.clone()}>
-                <span>{ name }</span>
-                <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><path class="goes-on" d={format!("M0 0H{goes_on}V10H0Z")} /><path d={format!("M{goes_on} 0h{part}v10h-{part}Z")} /></svg>
-                <span class="ledger-mass">{ &row.mass }</span>
-                <span class="ends">{ &row.ends }</span>
-                { how() }
-            </button>
-        </li>
+#[derive(PartialEq)]
+struct Entered {
+    row: LedgerRow,
+    send: Callback<Msg>,
+}
+
+impl Still for Entered {
+    fn draw(&self) -> Html {
+        let row = &self.row;
+        let name = text::line(row.line);
+        let per_mille = |part: f64| (part * 1000.0).round() as u32;
+        let is_whole = matches!(row.line, Line::Live | Line::TakeHome);
+        let (goes_on, part) = (if is_whole { 0 } else { per_mille(row.left) }, per_mille(row.part));
+        html! {
+            <li class={classes!(matches!(row.line, Line::TakeHome).then_some("kept"))}>
+                <button type="button" class="ledger-row" onclick={explain(&self.send, Topic::Line(row.line))}>
+                    <span>{ name }</span>
+                    <svg class="bar" viewBox="0 0 1000 10" preserveAspectRatio="none" aria-hidden="true"><path class="goes-on" d={format!("M0 0H{goes_on}V10H0Z")} /><path d={format!("M{goes_on} 0h{part}v10h-{part}Z")} /></svg>
+                    <span class="ledger-mass">{ &row.mass }</span>
+                    <span class="ends">{ &row.ends }</span>
+                    { how() }
+                </button>
+            </li>
+        }
     }
 }

@@ -46,6 +46,13 @@ impl Frame {
         [self.x, self.y, self.width, self.height].map(whole).join(" ")
     }
 
+    /// The frame, taller about the same middle if its height is less than this part of its width.
+    #[must_use]
+    fn at_least_as_tall(self, part: f64) -> Frame {
+        let height = self.height.max(self.width * part);
+        Frame { y: self.y - (height - self.height) / 2.0, height, ..self }
+    }
+
     /// The frame with `margin` on every side.
     #[must_use]
     pub fn grown(self, margin: f64) -> Frame {
@@ -127,6 +134,9 @@ impl PartialEq for Plate {
 
 /// Room around a region that was zoomed to.
 const MARGIN: f64 = 45.0;
+/// The least height of a region as a part of its width: the back alone is a strip, and whoever sees a strip does not see
+/// where on the deer it is.
+const LEAST_HEIGHT: f64 = 0.6;
 /// Room around the whole animal.
 const ROOM: f64 = 40.0;
 
@@ -146,7 +156,7 @@ impl Plate {
                 .filter(|area| tables::muscle(area.muscle).region == region)
                 .map(|area| area.bounds)
                 .reduce(Frame::with)
-                .map(|frame| frame.grown(MARGIN)),
+                .map(|frame| frame.grown(MARGIN).at_least_as_tall(LEAST_HEIGHT)),
         }
     }
 
@@ -188,7 +198,9 @@ mod tests {
             let outer = plate(View::Outer, species);
             let whole = outer.frame(None, false).unwrap();
             for region in Region::ALL {
-                assert!(outer.frame(Some(region), false).unwrap().width < whole.width, "{region:?}");
+                let frame = outer.frame(Some(region), false).unwrap();
+                assert!(frame.width < whole.width, "{region:?}");
+                assert!(frame.height > frame.width * 0.59, "{region:?} of {species:?} is a strip");
             }
             assert!(outer.frame(None, true).unwrap().height > whole.height, "{species:?} carries nothing");
         }

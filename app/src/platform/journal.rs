@@ -4,7 +4,6 @@
 
 use std::cell::{Cell, RefCell};
 
-use gloo::timers::callback::Timeout;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Cache, CacheStorage, Response};
@@ -45,10 +44,12 @@ pub(super) fn forget(then: impl FnOnce() + 'static) {
 }
 
 fn work_soon() {
-    if !WORKING.replace(true) {
-        // Handing a response over takes a tenth of a frame.
-        Timeout::new(storage::AFTER_PAINTING, || spawn_local(work())).forget();
-    }
+    // Handing a response over takes a tenth of a frame.
+    storage::soon(JOURNAL, || {
+        if !WORKING.replace(true) {
+            spawn_local(work());
+        }
+    });
 }
 
 /// Does one thing after the other until nothing is left to do.

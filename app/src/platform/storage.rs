@@ -45,11 +45,16 @@ pub const AT: &str = "hindsaddle.at";
 pub const STEPS: &str = "hindsaddle.steps";
 
 /// How long what can wait does, in milliseconds, so that what was tapped is painted first, on a slow phone, too.
-pub(super) const AFTER_PAINTING: u32 = 120;
+const AFTER_PAINTING: u32 = 120;
+
+/// Something to be done.
+type Work = Box<dyn FnOnce()>;
 
 thread_local! {
-    /// What is soon written for as long as the window is open, the latest of each name.
-    static SOON: RefCell<Vec<(&'static str, String)>> = const { RefCell::new(Vec::new()) };
+    /// What is soon done, the latest of each name.
+    static SOON: RefCell<Vec<(&'static str, Work)>> = const { RefCell::new(Vec::new()) };
+    /// When.
+    static DUE: RefCell<Option<Timeout>> = const { RefCell::new(None) };
 }
 
 fn storage() -> Option<Storage> {
@@ -73,34 +78,38 @@ pub fn write_for_now(name: &str, text: &str) {
     }
 }
 
-/// As [`write_for_now`], but when what was tapped is painted, or at the latest when the page is left: see
-/// [`before_leaving`].
-pub fn write_for_now_soon(name: &'static str, text: String) {
-    let is_first = SOON.with_borrow_mut(|soon| {
-        let is_first = soon.is_empty();
-        put_latest(soon, name, text);
-        is_first
+/// Does something when what was tapped is painted, or at the latest when the page is left: see [`before_leaving`]. What
+/// still waits under the same name is not done.
+pub fn soon(name: &'static str, work: impl FnOnce() + 'static) {
+    SOON.with_borrow_mut(|soon| put_latest(soon, name, Box::new(work) as Work));
+    DUE.with_borrow_mut(|due| {
+        due.get_or_insert_with(|| Timeout::new(AFTER_PAINTING, do_now));
     });
-    if is_first {
-        Timeout::new(AFTER_PAINTING, write_now).forget();
-    }
 }
 
-/// Puts a text last in line, and takes out what waited under the same name.
-pub(super) fn put_latest(waiting: &mut Vec<(&'static str, String)>, name: &'static str, text: String) {
+/// Puts something last in line, and takes out what waited under the same name.
+pub(super) fn put_latest<T>(waiting: &mut Vec<(&'static str, T)>, name: &'static str, what: T) {
     waiting.retain(|(other, _)| *other != name);
-    waiting.push((name, text));
+    waiting.push((name, what));
 }
 
-fn write_now() {
-    for (name, text) in SOON.take() {
-        write_for_now(name, &text);
+/// Does all that waits, and what comes of it.
+fn do_now() {
+    let next = || SOON.with_borrow_mut(|soon| (!soon.is_empty()).then(|| soon.remove(0)));
+    while let Some((_, work)) = next() {
+        work();
     }
+    DUE.take();
 }
 
-/// Sees to it that nothing still waits to be written when the page is left.
-pub fn before_leaving() -> Option<EventListener> {
-    Some(EventListener::new(&window()?.into(), "pagehide", |_| write_now()))
+/// Sees to it that nothing still waits when the page is left, or is hidden: a phone may stop a hidden page for good.
+pub fn before_leaving() -> Option<[EventListener; 2]> {
+    let window = window()?;
+    let document = window.document()?;
+    Some([
+        EventListener::new(&window.into(), "pagehide", |_| do_now()),
+        EventListener::new(&document.into(), "visibilitychange", |_| do_now()),
+    ])
 }
 
 /// Remembers a text under a name; false if the browser refuses.

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use hindsaddle_model::anatomy::{Muscle, Side, View};
 use hindsaddle_model::animal::{Age, Sex, Species};
 use hindsaddle_model::forecast::MuscleForecast;
-use hindsaddle_model::plan::Plan;
+use hindsaddle_model::plan::{Division, Plan};
 
 use super::labels::{self, Labels, Space};
 use super::wounds::{self, WoundView};
@@ -100,33 +100,60 @@ pub(super) fn pixels(width: f64, frame: Frame) -> f64 {
 
 /// The plate of a state in a window of `width` CSS pixels.
 pub fn scene(state: &State, width: f64) -> Scene {
-    let look = state.look;
-    let plate = plate(look.view, state.plan.animal().species());
-    let antlers = has_antlers(&state.plan);
-    let whole = plate.frame(None, antlers).unwrap_or(Frame { x: 0.0, y: 0.0, width: 1.0, height: 1.0 });
-    let region = plate.frame(look.region, antlers).unwrap_or(whole);
-    let near = look.lens.unwrap_or(region);
-    let areas = areas(state, &plate, pixels(width, near));
-    let space = match (look.lens, look.region) {
-        (Some(_), _) => Space::Within(near),
-        (None, None) if look.view != View::Above => Space::AboutTheAnimal(near),
-        (None, _) => Space::Around(near),
-    };
-    let labels = labels::labels(look.naming, &areas, space, pixels(width, near));
-    let frame = labels.frame;
-    Scene {
-        frame,
-        whole: if look.naming == Naming::Off { whole } else { whole.with(frame) },
-        pixels: pixels(width, frame),
-        antlers: antlers && look.region.is_none(),
-        labels,
-        wounds: if look.view == View::Above {
-            Vec::new()
-        } else {
-            wounds::wounds(&state.plan, &state.forecast, look.side, &plate, state.units)
-        },
-        areas,
-        plate,
+    Drawer::default().scene(state, width)
+}
+
+/// Draws one state after another, and keeps the areas that the next leaves alike. What comes out is what [`scene`]
+/// gives.
+#[derive(Debug, Default)]
+pub struct Drawer {
+    drawn: Vec<(Given, Rc<AreaView>)>,
+}
+
+impl Drawer {
+    /// The plate of a state in a window of `width` CSS pixels.
+    pub fn scene(&mut self, state: &State, width: f64) -> Scene {
+        let look = state.look;
+        let plate = plate(look.view, state.plan.animal().species());
+        let antlers = has_antlers(&state.plan);
+        let whole = plate.frame(None, antlers).unwrap_or(Frame { x: 0.0, y: 0.0, width: 1.0, height: 1.0 });
+        let region = plate.frame(look.region, antlers).unwrap_or(whole);
+        let near = look.lens.unwrap_or(region);
+        let areas = self.areas(state, &plate, pixels(width, near));
+        let space = match (look.lens, look.region) {
+            (Some(_), _) => Space::Within(near),
+            (None, None) if look.view != View::Above => Space::AboutTheAnimal(near),
+            (None, _) => Space::Around(near),
+        };
+        let labels = labels::labels(look.naming, &areas, space, pixels(width, near));
+        let frame = labels.frame;
+        Scene {
+            frame,
+            whole: if look.naming == Naming::Off { whole } else { whole.with(frame) },
+            pixels: pixels(width, frame),
+            antlers: antlers && look.region.is_none(),
+            labels,
+            wounds: if look.view == View::Above {
+                Vec::new()
+            } else {
+                wounds::wounds(&state.plan, &state.forecast, look.side, &plate, state.units)
+            },
+            areas,
+            plate,
+        }
+    }
+
+    /// Every area of a view.
+    fn areas(&mut self, state: &State, plate: &Plate, pixels: f64) -> Vec<Rc<AreaView>> {
+        let mut before = std::mem::take(&mut self.drawn).into_iter();
+        for given in given(state, plate, pixels) {
+            let view = match before.next() {
+                Some((same, view)) if same == given => view,
+                _ => Rc::new(area_view(&given)),
+            };
+            self.drawn.push((given, view));
+        }
+        self.drawn.iter().map(|(_, view)| view.clone()).collect()
     }
 }
 
@@ -166,42 +193,70 @@ pub fn kept(wanted: Frame, whole: Frame) -> Option<Frame> {
     })
 }
 
-/// Every area of a view. With layers lifted off, what lies beneath comes first.
-fn areas(state: &State, plate: &Plate, pixels: f64) -> Vec<Rc<AreaView>> {
-    let lifted = state.look.lifted();
-    let mut areas = Vec::new();
-    if lifted > 0 {
-        let beneath = self::plate(View::Inner, state.plan.animal().species());
-        areas.extend(beneath.areas.iter().map(|area| {
-            Rc::new(AreaView {
-                id: format!("{}-in", area.muscle.id()),
-                cover: if layer(area.muscle) <= lifted { Cover::Open } else { Cover::Covered },
-                ..area_view(state, area, pixels)
-            })
-        }));
-    }
-    areas.extend(plate.areas.iter().map(|area| {
-        let cover = if layer(area.muscle) <= lifted { Cover::Lifted } else { Cover::Open };
-        Rc::new(AreaView { cover, ..area_view(state, area, pixels) })
-    }));
-    areas
+/// All that an area is drawn from.
+#[derive(Clone, Debug, PartialEq)]
+struct Given {
+    area: Rc<Area>,
+    side: Side,
+    forecast: Rc<MuscleForecast>,
+    division: Division,
+    taken: bool,
+    picked: bool,
+    cover: Cover,
+    /// Whether it is seen through what was lifted off.
+    beneath: bool,
+    units: Units,
+    pixels: f64,
 }
 
-fn area_view(state: &State, area: &Rc<Area>, pixels: f64) -> AreaView {
-    let side = area.side.unwrap_or(state.look.side);
-    let forecast = &state.forecast.muscles[area.muscle.index()];
-    let parts = &forecast.sides[side.index()];
-    let taken = state.plan.is_recovered(area.muscle);
-    let marks = if taken { marks::marks(&area.axis, parts, forecast.length, pixels) } else { Vec::new() };
+/// What every area of a view is drawn from. With layers lifted off, what lies beneath comes first.
+fn given(state: &State, plate: &Plate, pixels: f64) -> Vec<Given> {
+    let lifted = state.look.lifted();
+    let given = |area: &Rc<Area>, cover: Cover, beneath: bool| {
+        let (muscle, side) = (area.muscle, area.side.unwrap_or(state.look.side));
+        Given {
+            area: area.clone(),
+            side,
+            forecast: state.forecast.muscles[muscle.index()].clone(),
+            division: state.plan.division(muscle, side).clone(),
+            taken: state.plan.is_recovered(muscle),
+            picked: state.muscle == Some(muscle),
+            cover,
+            beneath,
+            units: state.units,
+            pixels,
+        }
+    };
+    let mut all = Vec::new();
+    if lifted > 0 {
+        let beneath = self::plate(View::Inner, state.plan.animal().species());
+        all.extend(beneath.areas.iter().map(|area| {
+            given(area, if layer(area.muscle) <= lifted { Cover::Open } else { Cover::Covered }, true)
+        }));
+    }
+    all.extend(plate.areas.iter().map(|area| {
+        given(area, if layer(area.muscle) <= lifted { Cover::Lifted } else { Cover::Open }, false)
+    }));
+    all
+}
+
+fn area_view(given: &Given) -> AreaView {
+    let (area, forecast) = (&given.area, &given.forecast);
+    let parts = &forecast.sides[given.side.index()];
+    let marks =
+        if given.taken { marks::marks(&area.axis, parts, forecast.length, given.pixels) } else { Vec::new() };
     let every_cut = marks.iter().all(|marks| marks.every_cut);
+    let cuts = text::cuts(&given.division, ", ", given.units);
+    let result = text::muscle_result(forecast, given.taken);
+    let spoiled = parts.iter().any(|part| part.spoiled);
     AreaView {
-        id: id(area),
-        mark: if taken { mark(&marks) } else { "" },
+        id: if given.beneath { format!("{}-in", area.muscle.id()) } else { id(area) },
+        mark: if given.taken { mark(&marks) } else { "" },
         marks,
-        taken,
-        picked: state.muscle == Some(area.muscle),
-        cover: Cover::Open,
-        name: name(area, side, forecast, &state.plan, state.units, every_cut),
+        taken: given.taken,
+        picked: given.picked,
+        cover: given.cover,
+        name: text::area(area.muscle, area.side, &cuts, &result, spoiled, every_cut),
         area: area.clone(),
     }
 }
@@ -220,20 +275,6 @@ fn mark(marks: &[Marks]) -> &'static str {
         Some(None) => text::DISCARD_MARK,
         None => "",
     }
-}
-
-fn name(
-    area: &Area,
-    side: Side,
-    forecast: &MuscleForecast,
-    plan: &Plan,
-    units: Units,
-    every_cut: bool,
-) -> String {
-    let cuts = text::cuts(plan.division(area.muscle, side), ", ", units);
-    let result = text::muscle_result(forecast, plan.is_recovered(area.muscle));
-    let spoiled = forecast.sides[side.index()].iter().any(|part| part.spoiled);
-    text::area(area.muscle, area.side, &cuts, &result, spoiled, every_cut)
 }
 
 /// Whether the animal carries antlers or horns on the plate.
@@ -292,6 +333,7 @@ mod tests {
     use super::*;
     use crate::plate::marks::knife_places;
     use crate::plate::peel::LAYERS;
+    use crate::store::Tool;
 
     fn example() -> State {
         State::new(Plan::new(Animal::example()).into(), None, Units::Pounds, None)
@@ -343,7 +385,7 @@ mod tests {
                 let parts = &state.forecast.muscles[muscle.index()].sides[0];
                 for view in View::ALL {
                     let plate = plate(view, Species::WhiteTailed);
-                    let views = areas(&state, &plate, 50.0);
+                    let views = Drawer::default().areas(&state, &plate, 50.0);
                     for view in views.iter().filter(|view| view.area.muscle == muscle && view.taken) {
                         for (marks, part) in view.marks.iter().zip(parts) {
                             assert!(marks.every_cut, "{muscle:?} {cut:?}");
@@ -358,10 +400,47 @@ mod tests {
         assert!(looked > 500, "{looked}");
     }
 
+    /// Edits, each seen from either side, with a muscle picked, in other units, with layers lifted, and from above.
+    #[test]
+    fn what_is_kept_from_one_drawing_to_the_next_changes_nothing() {
+        let edits = [
+            Action::Assign {
+                muscle: Muscle::Backstrap,
+                sides: Sides::Both,
+                cut: Cut::Steak(Length::mm(30.0)),
+            },
+            Action::Assign { muscle: Muscle::Neck, sides: Sides::One(Side::Left), cut: Cut::Grind },
+            Action::Recover { muscle: Muscle::Knuckle, taken: false },
+        ];
+        let looks: [fn(&mut State); 6] = [
+            |_| (),
+            |state| state.look.side = Side::Right,
+            |state| state.muscle = Some(Muscle::Knuckle),
+            |state| state.units = Units::Kilograms,
+            |state| (state.tool, state.look.peel) = (Tool::Peel, 2),
+            |state| state.look.view = View::Above,
+        ];
+        let mut drawer = Drawer::default();
+        let (mut before, mut kept): (Vec<Rc<AreaView>>, usize) = (Vec::new(), 0);
+        for look in looks {
+            let mut plan = Plan::new(Animal::example());
+            for edit in edits.clone() {
+                plan = plan.apply(edit).unwrap().plan;
+                let mut state = State::new(plan.clone().into(), None, Units::Pounds, None);
+                look(&mut state);
+                let drawn = drawer.scene(&state, 1440.0);
+                assert_eq!(drawn, scene(&state, 1440.0));
+                kept += before.iter().zip(&drawn.areas).filter(|(one, other)| Rc::ptr_eq(one, other)).count();
+                before = drawn.areas;
+            }
+        }
+        assert!(kept > 100, "{kept}");
+    }
+
     #[test]
     fn lines_too_close_for_the_screen_are_thinned_and_said() {
         let state = example();
-        let views = areas(&state, &plate(View::Outer, Species::WhiteTailed), 0.02);
+        let views = Drawer::default().areas(&state, &plate(View::Outer, Species::WhiteTailed), 0.02);
         let backstrap = views.iter().find(|view| view.id == "backstrap").unwrap();
         assert!(!backstrap.marks[0].every_cut);
         assert!(backstrap.name.ends_with("not every cut drawn"), "{}", backstrap.name);

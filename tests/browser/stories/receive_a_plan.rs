@@ -19,7 +19,7 @@ fn tally(page: &Page) -> String {
 }
 
 fn remembered(page: &Page) -> String {
-    page.script("localStorage.getItem('hindsaddle.plan')").as_str().unwrap_or_default().to_owned()
+    page.remembered("hindsaddle.plan").as_str().unwrap_or_default().to_owned()
 }
 
 /// A reader with a plan of their own opens the link, and so do its tally and its address.

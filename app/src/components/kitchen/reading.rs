@@ -7,9 +7,9 @@ use yew::prelude::*;
 
 use super::{PartProps, work_order};
 use crate::app::{adopt, own, put_aside, received, use_shared};
-use crate::components::NoticeBar;
 use crate::components::controls::segments_of;
 use crate::components::header::animals;
+use crate::components::notice_bar;
 use crate::platform::address;
 use crate::store::{Msg, Notice, State, link_of};
 use crate::text::{self, Units};
@@ -30,7 +30,7 @@ pub(super) fn Reading() -> Html {
         Err(notice) => html! {
             <div class="page kitchen">
                 <header class="header"><div class="brand"><h1>{ text::RECEIVED }</h1></div></header>
-                <NoticeBar notice={notice.clone()} units={Units::Pounds} send={|message| if message == Msg::Quiet { go_home() }} />
+                { notice_bar(Some(notice), Units::Pounds, &Callback::from(|message| if message == Msg::Quiet { go_home() })) }
                 <main class="kitchen-part"><a class="tool" href="./#">{ text::TO_OWN_PLAN }</a></main>
             </div>
         },
@@ -59,7 +59,7 @@ fn Received(props: &ReceivedProps) -> Html {
                 <div class="tools">{ segments_of(text::UNITS, &Units::ALL, text::weight_unit, state.units, &send.reform(Msg::Units)) }</div>
                 { animals(&state, &send) }
             </header>
-            <NoticeBar notice={state.notice.clone()} units={state.units} send={send.clone()} />
+            { notice_bar(state.notice.as_ref(), state.units, &send) }
             <main class="kitchen-part">
                 { work_order::view(&parts) }
                 { packages(&state) }

@@ -124,6 +124,8 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
         <>
             <section id={CARD} class="card table-card" aria-label={text::TABLE_CARD}>
                 <p class="hint">{ text::step_of(at + 1, steps.len()) }{ " \u{b7} " }{ text::done_of(count, steps.len()) }</p>
+                // Before the first cut, and not small.
+                if at == 0 { { warned(Caution::Testing, "caution") } }
                 <h2>{ name(*step) }</h2>
                 <p class="why">{ text::why(step.why) }</p>
                 { match step.task {
@@ -138,7 +140,9 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
                 <WeighBox key={id(*step)} part={props.clone()} {weighs} />
                 if wake::is_possible() { { tick(text::AWAKE, *awake, &on_awake) } }
                 <p class="hint">{ text::HAND_CAUTION }</p>
-                { for [Caution::Testing, Caution::OneAnimal, Caution::Gut].map(text::caution).into_iter().map(|(about, says)| html! { <p key={about} class="hint"><b>{ about }</b>{ ": " }{ says }</p> }) }
+                if at > 0 { { warned(Caution::Testing, "hint") } }
+                { warned(Caution::OneAnimal, "hint") }
+                { warned(Caution::Gut, "hint") }
             </section>
             <section class="card" aria-label={text::ALL_STEPS}>
                 <h3>{ text::ALL_STEPS }</h3>
@@ -158,6 +162,11 @@ pub(super) fn TableCard(props: &PartProps) -> Html {
             { scale_card::view(props) }
         </>
     }
+}
+
+fn warned(caution: Caution, class: &'static str) -> Html {
+    let (about, says) = text::caution(caution);
+    html! { <p {class}><b>{ about }</b>{ ": " }{ says }</p> }
 }
 
 /// The weights of a step.

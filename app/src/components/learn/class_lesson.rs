@@ -8,62 +8,63 @@ use yew::prelude::*;
 
 use crate::components::code::Code;
 use crate::components::controls::{segments_of, stepper};
+use crate::components::still::Still;
 use crate::platform::{address, clipboard};
 use crate::text;
 use crate::views::draft::Draft;
 
-/// Properties of [`ClassLesson`].
-#[derive(PartialEq, Properties)]
-pub(super) struct ClassLessonProps {
+/// The card.
+#[derive(PartialEq)]
+pub(super) struct ClassLesson {
     /// What is ticked.
     pub draft: UseStateHandle<Draft>,
     /// Told to open the lesson.
-    pub on_open: Callback<Lesson>,
+    pub on_open: Callback<Option<Lesson>>,
     /// Told to show its sheets.
     pub on_sheets: Callback<Lesson>,
 }
 
 const VIEWS: [Option<View>; 4] = [None, Some(View::Outer), Some(View::Inner), Some(View::Above)];
 
-/// The card.
-#[component]
-pub(super) fn ClassLesson(props: &ClassLessonProps) -> Html {
-    let draft = &props.draft;
-    let set = {
-        let draft = draft.clone();
-        Callback::from(move |now: Draft| draft.set(now))
-    };
-    let on_view = {
-        let (set, now) = (set.clone(), (**draft).clone());
-        Callback::from(move |view: Option<View>| set.emit(now.clone().seen_from(view)))
-    };
-    let on_order = {
-        let (set, now) = (set.clone(), (**draft).clone());
-        Callback::from(move |by: i32| set.emit(now.clone().stepped(by)))
-    };
-    html! {
-        <details class="card class-lesson">
-            <summary>{ text::FOR_A_CLASS }</summary>
-            <p>{ text::CLASS_LESSON_HINT }</p>
-            <fieldset class="ticks"><legend>{ text::GAMES }</legend>
-                { for Game::ALL.into_iter().map(|game| {
-                    let (set, now) = (set.clone(), (**draft).clone());
-                    ticked(text::game(game), draft.games[game.index()], false, &Callback::from(move |on: bool| {
-                        let mut now = now.clone();
-                        now.games[game.index()] = on;
-                        set.emit(now);
-                    }))
-                }) }
-            </fieldset>
-            <h3>{ text::SEEN_FROM }</h3>
-            { segments_of(text::SEEN_FROM, &VIEWS, |view| view.map_or(text::ANY_SIDE, text::view), draft.view, &on_view) }
-            { for Region::ALL.into_iter().map(|region| of_region(draft, region, &set)) }
-            { stepper(text::ORDER, (u32::from(draft.order) + 1).to_string(), &on_order, (text::EARLIER_ORDER, text::NEXT_ORDER)) }
-            { match draft.lesson() {
-                Ok(lesson) => html! { <Link key="link" {lesson} on_open={props.on_open.clone()} on_sheets={props.on_sheets.clone()} /> },
-                Err(error) => html! { <p key="trouble" class="wrong" role="alert">{ text::lesson_trouble(error) }</p> },
-            } }
-        </details>
+impl Still for ClassLesson {
+    fn draw(&self) -> Html {
+        let draft = &self.draft;
+        let set = {
+            let draft = draft.clone();
+            Callback::from(move |now: Draft| draft.set(now))
+        };
+        let on_view = {
+            let (set, now) = (set.clone(), (**draft).clone());
+            Callback::from(move |view: Option<View>| set.emit(now.clone().seen_from(view)))
+        };
+        let on_order = {
+            let (set, now) = (set.clone(), (**draft).clone());
+            Callback::from(move |by: i32| set.emit(now.clone().stepped(by)))
+        };
+        html! {
+            <details class="card class-lesson">
+                <summary>{ text::FOR_A_CLASS }</summary>
+                <p>{ text::CLASS_LESSON_HINT }</p>
+                <fieldset class="ticks"><legend>{ text::GAMES }</legend>
+                    { for Game::ALL.into_iter().map(|game| {
+                        let (set, now) = (set.clone(), (**draft).clone());
+                        ticked(text::game(game), draft.games[game.index()], false, &Callback::from(move |on: bool| {
+                            let mut now = now.clone();
+                            now.games[game.index()] = on;
+                            set.emit(now);
+                        }))
+                    }) }
+                </fieldset>
+                <h3>{ text::SEEN_FROM }</h3>
+                { segments_of(text::SEEN_FROM, &VIEWS, |view| view.map_or(text::ANY_SIDE, text::view), draft.view, &on_view) }
+                { for Region::ALL.into_iter().map(|region| of_region(draft, region, &set)) }
+                { stepper(text::ORDER, (u32::from(draft.order) + 1).to_string(), &on_order, (text::EARLIER_ORDER, text::NEXT_ORDER)) }
+                { match draft.lesson() {
+                    Ok(lesson) => html! { <Link key="link" {lesson} on_open={self.on_open.reform(Some)} on_sheets={self.on_sheets.clone()} /> },
+                    Err(error) => html! { <p key="trouble" class="wrong" role="alert">{ text::lesson_trouble(error) }</p> },
+                } }
+            </details>
+        }
     }
 }
 

@@ -9,7 +9,7 @@ use yew::prelude::*;
 use super::practice::Practice;
 use super::{PartProps, muscles, sources, walk, words};
 use crate::app::{use_season, use_width};
-use crate::components::ClassSheets;
+use crate::components::class_sheets;
 use crate::components::header::{Place, page};
 use crate::platform::address;
 use crate::store::Msg;
@@ -64,7 +64,7 @@ pub fn LearnPage() -> Html {
     let sheets = use_state(Vec::new);
     let width = use_width();
     if state.class_sheets {
-        return html! { <ClassSheets {state} sides={(*sheets).clone()} {send} /> };
+        return class_sheets(&state, &sheets, &send);
     }
     let on_lesson = {
         let (lesson, part) = (lesson.clone(), part.clone());

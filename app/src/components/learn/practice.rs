@@ -7,9 +7,10 @@ use yew::prelude::*;
 use super::PartProps;
 use super::class_lesson::ClassLesson;
 use super::field_guide::field_guide;
-use super::round::RoundView;
+use super::round::{RoundView, round_view};
 use crate::app::remember;
 use crate::components::controls::segments_of;
+use crate::components::still::still;
 use crate::platform::{picture, storage};
 use crate::text;
 use crate::views::draft::Draft;
@@ -80,13 +81,24 @@ pub(super) fn Practice(props: &PracticeProps) -> Html {
                 round.set(next);
             })
         };
-        return html! { <RoundView part={props.part.clone()} round={now.clone()} is_lesson={lesson.is_some()} {on_round} on_again={start} /> };
+        return round_view(&RoundView {
+            part: props.part.clone(),
+            round: now.clone(),
+            is_lesson: lesson.is_some(),
+            on_round,
+            on_again: start,
+        });
     }
+    let for_a_class = ClassLesson {
+        draft: props.draft.clone(),
+        on_open: props.on_lesson.clone(),
+        on_sheets: props.on_sheets.clone(),
+    };
     html! {
         <>
             { opening(props, lesson, &game, &start) }
             { so_far(&score, &keep) }
-            <ClassLesson draft={props.draft.clone()} on_open={props.on_lesson.reform(Some)} on_sheets={props.on_sheets.clone()} />
+            { still(text::FOR_A_CLASS, for_a_class) }
             if let Some(lesson) = lesson { { field_guide(lesson, props.part.state.plan.animal().species()) } }
         </>
     }

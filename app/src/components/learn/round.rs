@@ -10,16 +10,15 @@ use super::learn_plate::LearnPlate;
 use super::picture::{Marking, picture};
 use super::practice::sign;
 use crate::components::controls::{Choosable, choice};
+use crate::components::opened::Opened;
 use crate::plate::figure::plate;
 use crate::plate::{Area, whole};
-use crate::platform::focus;
 use crate::text;
 use crate::views::lesson_plate::{Called, areas_of, close_to, stroke};
 use crate::views::practice::{Answer, Outcome, Round, explained, places, right_stroke, strokes};
 
-/// Properties of [`RoundView`].
-#[derive(PartialEq, Properties)]
-pub(super) struct RoundViewProps {
+/// A round, and whom to tell.
+pub(super) struct RoundView {
     /// See there.
     pub part: PartProps,
     /// The round.
@@ -36,12 +35,7 @@ const HEADING: &str = "question";
 const VERDICT: &str = "verdict";
 
 /// The round.
-#[component]
-pub(super) fn RoundView(props: &RoundViewProps) -> Html {
-    // What was pressed is not to be pressed any more, so the keyboard goes on to what is said.
-    use_effect_with((props.round.at(), props.round.given().is_some()), |(_, is_answered)| {
-        focus::focus(if *is_answered { VERDICT } else { HEADING });
-    });
+pub(super) fn round_view(props: &RoundView) -> Html {
     let round = &props.round;
     let (Some(question), Some(at)) = (round.question(), round.at()) else { return end(props) };
     let on_answer = {
@@ -54,7 +48,9 @@ pub(super) fn RoundView(props: &RoundViewProps) -> Html {
     };
     let given = round.given();
     html! {
-        <section class="card question" aria-label={text::PRACTICE}>
+        <section key="question" class="card question" aria-label={text::PRACTICE}>
+            // What was pressed is not to be pressed any more, so the keyboard goes on to what is said.
+            <Opened focus={if given.is_some() { VERDICT } else { HEADING }} />
             <div class="question-head">
                 <p class="hint">{ text::question_of(at + 1, round.len()) }</p>
                 <button type="button" class="tool" onclick={props.on_round.reform(|_: MouseEvent| None)}>{ text::LEAVE_ROUND }</button>
@@ -85,7 +81,7 @@ const fn class_of(outcome: Outcome) -> &'static str {
 
 type Given = Option<(Answer, Outcome)>;
 
-fn find(props: &RoundViewProps, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
+fn find(props: &RoundView, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
     let plan = &props.part.state.plan;
     let species = plan.animal().species();
     let view = props.round.side(question);
@@ -115,7 +111,7 @@ fn find(props: &RoundViewProps, question: Question, given: Given, on_answer: &Ca
     }
 }
 
-fn cut(props: &RoundViewProps, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
+fn cut(props: &RoundView, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
     let plate = plate(props.round.side(question), props.part.state.plan.animal().species());
     let picture = picture(
         &plate,
@@ -143,7 +139,7 @@ fn cut(props: &RoundViewProps, question: Question, given: Given, on_answer: &Cal
     }
 }
 
-fn knife(props: &RoundViewProps, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
+fn knife(props: &RoundView, question: Question, given: Given, on_answer: &Callback<Answer>) -> Html {
     let view: View = props.round.side(question);
     let plate = plate(view, props.part.state.plan.animal().species());
     let Some(area) = areas_of(&plate, question.muscle).next().cloned() else { return Html::default() };
@@ -190,12 +186,13 @@ fn drawn(area: &Area, question: Question, given: Given) -> Html {
 }
 
 /// All are answered.
-fn end(props: &RoundViewProps) -> Html {
+fn end(props: &RoundView) -> Html {
     let round = &props.round;
     let missed = round.missed();
     let again = props.on_again.reform(|_: MouseEvent| ());
     html! {
-        <section class="card question" aria-label={text::PRACTICE}>
+        <section key="end" class="card question" aria-label={text::PRACTICE}>
+            <Opened focus={HEADING} />
             <h2 id={HEADING} tabindex="-1">{ text::result(round.count(Outcome::Right), round.count(Outcome::WorksToo), round.len()) }</h2>
             if missed.is_empty() {
                 <p class="becomes">{ text::ALL_KNOWN }</p>
