@@ -178,13 +178,17 @@ impl Page {
         self.script("location.hash").as_str().expect("a fragment is text").to_owned()
     }
 
-    /// What the browser remembers under a name. The page is told that it is hidden, as a phone tells it: what waits to be
-    /// written is written then.
+    /// Tells the page that it is hidden, as a phone does: what waits to be written is written then.
+    #[track_caller]
+    pub(crate) fn hide(&self) {
+        self.script("document.dispatchEvent(new Event('visibilitychange')); true");
+    }
+
+    /// What the browser remembers under a name, after [`Self::hide`].
     #[track_caller]
     pub(crate) fn remembered(&self, name: &str) -> Value {
-        self.script(&format!(
-            "document.dispatchEvent(new Event('visibilitychange')); localStorage.getItem('{name}')"
-        ))
+        self.hide();
+        self.script(&format!("localStorage.getItem('{name}')"))
     }
 
     /// Waits until the address has caught up with the plan, and gives it. The plan must be without names: an address

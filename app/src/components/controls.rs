@@ -4,18 +4,6 @@
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-/// A callback that stays the same from drawing to drawing and does what the latest one does: whoever is given it need not
-/// be drawn anew.
-#[hook]
-pub(in crate::components) fn use_latest<T: 'static>(callback: Callback<T>) -> Callback<T> {
-    let latest = use_mut_ref(Callback::noop);
-    latest.replace(callback);
-    use_callback((), move |value: T, ()| {
-        let callback = latest.borrow().clone();
-        callback.emit(value);
-    })
-}
-
 /// One choice of a [`choice`] or of [`segments`].
 #[derive(Clone, Debug, PartialEq)]
 pub(in crate::components) struct Choosable {

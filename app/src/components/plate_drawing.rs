@@ -7,8 +7,7 @@ use std::rc::Rc;
 use hindsaddle_model::anatomy::{Muscle, Side};
 use yew::prelude::*;
 
-use super::controls::use_latest;
-use super::still::{Still, still};
+use super::still::{Still, still, use_latest};
 use crate::plate::leaders::Stands;
 use crate::plate::marks::Marks;
 use crate::plate::{Area, Plate, whole};

@@ -54,3 +54,15 @@ fn Held(props: &HeldProps) -> Html {
 pub(in crate::components) fn still(key: impl Into<Key>, what: impl Still) -> Html {
     html! { <Held key={key.into()} what={Rc::new(what) as Rc<dyn AnyStill>} /> }
 }
+
+/// A callback that stays the same from drawing to drawing and does what the latest one does: whoever is given it need not
+/// be drawn anew.
+#[hook]
+pub(in crate::components) fn use_latest<T: 'static>(callback: Callback<T>) -> Callback<T> {
+    let latest = use_mut_ref(Callback::noop);
+    latest.replace(callback);
+    use_callback((), move |value: T, ()| {
+        let callback = latest.borrow().clone();
+        callback.emit(value);
+    })
+}

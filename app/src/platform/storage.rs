@@ -78,8 +78,8 @@ pub fn write_for_now(name: &str, text: &str) {
     }
 }
 
-/// Does something when what was tapped is painted, or at the latest when the page is left: see [`before_leaving`]. What
-/// still waits under the same name is not done.
+/// Does something when what was tapped is painted, or at the latest when the page is left or hidden: see
+/// [`before_leaving`]. What still waits under the same name is not done.
 pub fn soon(name: &'static str, work: impl FnOnce() + 'static) {
     SOON.with_borrow_mut(|soon| put_latest(soon, name, Box::new(work) as Work));
     DUE.with_borrow_mut(|due| {

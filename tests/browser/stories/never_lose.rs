@@ -65,7 +65,7 @@ fn spoiled_memory_is_put_aside_and_said() {
             "localStorage.setItem('hindsaddle.plan', {}); sessionStorage.clear(); history.replaceState(null, '', location.pathname); true",
             serde_json::json!(spoiled)
         );
-        page.remembered("hindsaddle.plan");
+        page.hide();
         page.script(&set);
         page.reload();
         see::shown(&page, Role::Heading, "Hindsaddle");
@@ -79,10 +79,10 @@ fn spoiled_memory_is_put_aside_and_said() {
 #[test]
 fn spoiled_memory_is_never_written_over() {
     let page = Page::open(Screen::DESKTOP);
-    page.remembered("hindsaddle.plan");
+    page.hide();
     page.script("localStorage.setItem('hindsaddle.plan', '1nonsense'); sessionStorage.clear(); history.replaceState(null, '', location.pathname); true");
     page.reload();
-    page.remembered("hindsaddle.set_aside");
+    page.hide();
     page.script("localStorage.removeItem('hindsaddle.set_aside'); localStorage.setItem('hindsaddle.plan', '1nonsense'); (set => { Storage.prototype.setItem = function (name, text) { if (name === 'hindsaddle.set_aside') throw new DOMException('full', 'QuotaExceededError'); return set.call(this, name, text); }; })(Storage.prototype.setItem); true");
     act::choose(&page, "Knuckle becomes", "Grind");
     see::says(&page, Role::Alert, Name::Any, "will not remember");

@@ -69,7 +69,7 @@ fn an_animal_that_cannot_be_is_refused_beside_its_field() {
 #[test]
 fn a_remembered_plan_that_cannot_be_read_is_set_aside() {
     let page = Page::open(Screen::DESKTOP);
-    page.remembered("hindsaddle.plan");
+    page.hide();
     page.script("localStorage.setItem('hindsaddle.plan', '1damaged'); location.hash = ''; true");
     page.reload();
     see::says(&page, Role::Alert, Name::Any, "this browser remembered is damaged");
